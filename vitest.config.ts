@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+/** Tests run straight from the sources: the `source` condition of each package's `exports`. */
+export default defineConfig({
+  resolve: { conditions: ['source'] },
+  ssr: { resolve: { conditions: ['source'] } },
+  test: {
+    include: ['packages/*/src/**/*.test.ts', 'checks/**/*.test.ts', 'scripts/**/*.test.ts'],
+    testTimeout: 60_000,
+  },
+});
