@@ -1,0 +1,69 @@
+import type { ForceAt } from '../springs/spring.ts';
+
+/** Gas shut in above or behind a rod: it pushes the strut apart. */
+export interface GasSI {
+  /** Area that the gas pushes on: the rod's section, or the fork tube's at its seal [m²]. */
+  readonly area: number;
+  /** Absolute pressure at full extension [Pa]. */
+  readonly pressure: number;
+  /** Volume at full extension [m³]. */
+  readonly volume: number;
+  /** n: 1 settled (isothermal); about 1.4 for fast strokes of air or nitrogen (adiabatic). */
+  readonly exponent: number;
+}
+
+/**
+ * Force of the gas at a stroke, extending the strut positive, above that of the air outside.
+ *   V = V0 − A s,   P = P0 (V0/V)^n
+ *   F = A (P − P_atm),   dF/ds = n A² P/V
+ *   E = P0 V0 ((V0/V)^(n−1) − 1)/(n − 1) − P_atm A s;   n = 1: P0 V0 ln(V0/V) − P_atm A s
+ * s      shortening from full extension [m];  P_atm  air outside, absolute [Pa]
+ * Writes into `out` force [N], rate [N/m] and energy [J], energy 0 at full extension.
+ * Valid: ideal gas, all of it shut in. Throws RangeError where the stroke would close the volume.
+ * Source: p V^n = const; force and rate by differentiation. Checked: checks/fork-air-spring.test.ts.
+ */
+export function gasAt(gas: GasSI, stroke: number, atmosphere: number, out: ForceAt): void {
+  const swept = gas.area * stroke;
+  const volume = gas.volume - swept;
+  if (!(volume > 0)) {
+    throw new RangeError(
+      `gasAt: stroke ${stroke} m sweeps ${swept} m³ of ${gas.volume} m³; some gas volume must be left`,
+    );
+  }
+  /** ln(V0/V); written so that a short stroke keeps its digits. */
+  const logRatio = -Math.log1p(-swept / gas.volume);
+  const over = gas.exponent - 1;
+  const pressure =
+    over === 0 ? (gas.pressure * gas.volume) / volume : gas.pressure * Math.exp(gas.exponent * logRatio);
+  const work = over === 0 ? logRatio : Math.expm1(over * logRatio) / over;
+  out.force = gas.area * (pressure - atmosphere);
+  out.rate = (gas.exponent * gas.area * gas.area * pressure) / volume;
+  out.energy = gas.pressure * gas.volume * work - atmosphere * swept;
+}
+
+/**
+ * The air in one fork leg, above its oil.
+ *   V(s) = A_bore · gap + A_seal (s_max − s),   pushing on A_seal
+ * boreArea  section of the tube in which the oil level is read [m²]
+ * sealArea  section that the air is sealed on, which the leg sweeps [m²]; equal to boreArea only where one is unknown
+ * gap       air above the oil at full compression, spring as when the level was set [m]
+ * strokeMax stroke from full extension to full compression [m]
+ * pressure  absolute, at full extension [Pa]
+ * Throws RangeError unless gap, areas and stroke are positive.
+ * Source: geometry of the leg; common practice that the gap is read fully compressed.
+ */
+export function forkAir(
+  boreArea: number,
+  sealArea: number,
+  gap: number,
+  strokeMax: number,
+  pressure: number,
+  exponent: number,
+): GasSI {
+  if (!(boreArea > 0 && sealArea > 0 && gap > 0 && strokeMax > 0)) {
+    throw new RangeError(
+      `forkAir: areas ${boreArea} and ${sealArea} m², gap ${gap} m, stroke ${strokeMax} m; each must be above 0`,
+    );
+  }
+  return { area: sealArea, pressure, volume: boreArea * gap + sealArea * strokeMax, exponent };
+}
