@@ -1,0 +1,33 @@
+import type { ForceAt } from '../springs/spring.ts';
+
+/** A bump rubber: touched at `start`, harder the deeper it goes. */
+export interface RubberSI {
+  /** Damper stroke at first touch [m]. */
+  readonly start: number;
+  /** k1, at first touch [N/m]. */
+  readonly rate: number;
+  /** k3 [N/m³]. */
+  readonly hardening: number;
+}
+
+/**
+ * Force of the bump rubber, extending the strut positive.
+ *   d = max(0, s − start),   F = k1 d + k3 d³
+ * s  damper stroke from full extension [m]
+ * Writes into `out` force [N], rate k1 + 3 k3 d² [N/m] and energy k1 d²/2 + k3 d⁴/4 [J]; at first touch the rate is k1.
+ * Valid: slow loading; a rubber's own damping and set are left out.
+ * Source: cubic hardening, common practice, no source.
+ */
+export function rubberAt(rubber: RubberSI, stroke: number, out: ForceAt): void {
+  if (stroke < rubber.start) {
+    out.force = 0;
+    out.rate = 0;
+    out.energy = 0;
+    return;
+  }
+  const d = stroke - rubber.start;
+  const hard = rubber.hardening * d * d;
+  out.force = (rubber.rate + hard) * d;
+  out.rate = rubber.rate + 3 * hard;
+  out.energy = (0.5 * rubber.rate + 0.25 * hard) * d * d;
+}
