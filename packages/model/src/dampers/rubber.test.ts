@@ -34,4 +34,8 @@ describe('bump rubber', () => {
       { seed: 23 },
     );
   });
+
+  test('a stroke that is no number is refused', () => {
+    expect(() => at(Number.NaN)).toThrow(RangeError);
+  });
 });

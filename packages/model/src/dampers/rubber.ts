@@ -15,11 +15,13 @@ export interface RubberSI {
  *   d = max(0, s − start),   F = k1 d + k3 d³
  * s  damper stroke from full extension [m]
  * Writes into `out` force [N], rate k1 + 3 k3 d² [N/m] and energy k1 d²/2 + k3 d⁴/4 [J]; at first touch the rate is k1.
+ * Throws RangeError for NaN.
  * Valid: slow loading; a rubber's own damping and set are left out.
  * Source: cubic hardening, common practice, no source.
  */
 export function rubberAt(rubber: RubberSI, stroke: number, out: ForceAt): void {
-  if (stroke < rubber.start) {
+  if (!(stroke >= rubber.start)) {
+    if (Number.isNaN(stroke)) throw new RangeError('rubberAt: stroke NaN m; a number is needed');
     out.force = 0;
     out.rate = 0;
     out.energy = 0;

@@ -29,4 +29,8 @@ describe('top-out spring', () => {
       { seed: 24 },
     );
   });
+
+  test('a stroke that is no number is refused', () => {
+    expect(() => at(Number.NaN)).toThrow(RangeError);
+  });
 });

@@ -14,12 +14,13 @@ export interface TopOutSI {
  * s  damper stroke from full extension [m]
  * In the strut's sum the force counts *minus* (it shortens the damper); rate and energy count *plus*: −F grows by k
  * for each metre of stroke.
- * Writes into `out` force [N], rate [N/m], energy [J]; at s = length the rate is k.
+ * Writes into `out` force [N], rate [N/m], energy [J]; at s = length the rate is k. Throws RangeError for NaN.
  * Source: Hooke's law.
  */
 export function topOutAt(topOut: TopOutSI, stroke: number, out: ForceAt): void {
   const compression = topOut.length - stroke;
-  if (compression < 0) {
+  if (!(compression >= 0)) {
+    if (Number.isNaN(stroke)) throw new RangeError('topOutAt: stroke NaN m; a number is needed');
     out.force = 0;
     out.rate = 0;
     out.energy = 0;
