@@ -62,8 +62,10 @@ type Scales = typeof scales;
 
 export type Dimension = keyof Scales;
 
+type UnitsByDimension = { [D in Dimension]: keyof Scales[D] & string };
+
 /** The units of one dimension: `UnitOf<'length'>` is 'mm' | 'cm' | 'm' | 'in'. */
-export type UnitOf<D extends Dimension> = { [K in D]: keyof Scales[K] }[D] & string;
+export type UnitOf<D extends Dimension> = UnitsByDimension[D];
 
 export type Unit = UnitOf<Dimension>;
 

@@ -1,0 +1,34 @@
+import * as z from 'zod/mini';
+import type { Immutable } from './schema/immutable.ts';
+import { loadCases, things } from './schema/loads.ts';
+import { machine } from './schema/machine.ts';
+import { freeText, id, name } from './schema/names.ts';
+import { setups } from './schema/setups.ts';
+import { springs } from './schema/springs.ts';
+import { targetSets } from './schema/targets.ts';
+
+export const jobFormat = 'sagwright-job';
+export const jobVersion = 1;
+
+/**
+ * The job document: one machine's visit, as typed. The one source of its types, of the published JSON Schema and of the
+ * paths of its problems. Shape and bounds are judged here; what one part says about another, in `coherence`.
+ */
+export const job = z.strictObject({
+  format: z.literal(jobFormat),
+  version: z.literal(jobVersion),
+  name,
+  note: z.exactOptional(freeText),
+  machine,
+  springs,
+  things,
+  loadCases,
+  targetSets,
+  /** The set in use. */
+  targetSet: z.exactOptional(id),
+  setups,
+  /** The springs a person picked. */
+  choice: z.exactOptional(z.strictObject({ rear: z.exactOptional(id), front: z.exactOptional(id) })),
+});
+
+export type JobDocument = Immutable<z.infer<typeof job>>;

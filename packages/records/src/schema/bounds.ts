@@ -1,0 +1,76 @@
+import type { Dimension } from '../units.ts';
+
+/**
+ * What a typed quantity may be, in SI, whatever unit it was typed in. These are not the trade's usual values: they
+ * keep out slips of the unit or of the decimal point and figures that no sum could use. Common practice, no source.
+ */
+export interface Bound {
+  readonly dimension: Dimension;
+  readonly least: number;
+  readonly most: number;
+}
+
+export const bounds = {
+  // Machine
+  wheelbase: { dimension: 'length', least: 0.8, most: 2.6 },
+  rake: { dimension: 'angle', least: 0, most: Math.PI / 3 },
+  forkOffset: { dimension: 'length', least: -0.1, most: 0.2 },
+  forwardOfRearAxle: { dimension: 'length', least: -2, most: 3 },
+  height: { dimension: 'length', least: 0, most: 2.5 },
+  massOnWheel: { dimension: 'mass', least: 1, most: 2000 },
+  unsprungMass: { dimension: 'mass', least: 1, most: 200 },
+  ratedMass: { dimension: 'mass', least: 0.1, most: 2000 },
+  thingMass: { dimension: 'mass', least: 0.01, most: 2000 },
+  addedHeight: { dimension: 'length', least: 0, most: 2.5 },
+  tank: { dimension: 'volume', least: 1e-4, most: 0.1 },
+  fuel: { dimension: 'volume', least: 0, most: 0.1 },
+
+  // Tyres
+  tyreRadius: { dimension: 'length', least: 0.1, most: 0.5 },
+  tyreRate: { dimension: 'rate', least: 2e4, most: 2e6 },
+  tyrePressure: { dimension: 'pressure', least: 2e4, most: 1e6 },
+
+  // Movement
+  leverage: { dimension: 'leverage', least: 0.5, most: 6 },
+  motion: { dimension: 'motion', least: 0.15, most: 2 },
+  wheelTravel: { dimension: 'length', least: 0, most: 0.5 },
+  stroke: { dimension: 'length', least: 0.01, most: 0.4 },
+  shockLength: { dimension: 'length', least: 0.1, most: 0.8 },
+  lengthChange: { dimension: 'length', least: -0.1, most: 0.1 },
+
+  // Forces beside the spring
+  shaftDiameter: { dimension: 'length', least: 0.004, most: 0.04 },
+  gasPressure: { dimension: 'pressure', least: 0, most: 5e6 },
+  gasVolume: { dimension: 'volume', least: 1e-6, most: 5e-3 },
+  temperature: { dimension: 'temperature', least: 233.15, most: 423.15 },
+  rubberStart: { dimension: 'length', least: 0, most: 0.4 },
+  rubberRate: { dimension: 'rate', least: 0, most: 5e6 },
+  rubberHardening: { dimension: 'hardening', least: 0, most: 1e12 },
+  topOutLength: { dimension: 'length', least: 0.0005, most: 0.2 },
+  topOutRate: { dimension: 'rate', least: 500, most: 5e6 },
+  friction: { dimension: 'force', least: 0, most: 2000 },
+  tubeDiameter: { dimension: 'length', least: 0.01, most: 0.1 },
+  airGap: { dimension: 'length', least: 0.01, most: 0.5 },
+
+  // Springs
+  springRate: { dimension: 'rate', least: 500, most: 1e6 },
+  springLength: { dimension: 'length', least: 0.01, most: 1 },
+  springCompression: { dimension: 'length', least: 0, most: 0.6 },
+  springForce: { dimension: 'force', least: 0, most: 1e5 },
+  softCloses: { dimension: 'length', least: 0.0005, most: 0.4 },
+  wire: { dimension: 'length', least: 0.001, most: 0.03 },
+  coilDiameter: { dimension: 'length', least: 0.008, most: 0.2 },
+
+  // Adjusters and where they stand
+  lead: { dimension: 'length', least: 0.0002, most: 0.006 },
+  collarReading: { dimension: 'length', least: 0, most: 0.4 },
+  camRise: { dimension: 'length', least: 0, most: 0.06 },
+  perClick: { dimension: 'length', least: 1e-5, most: 0.005 },
+  spacer: { dimension: 'length', least: 0, most: 0.5 },
+  spacerCut: { dimension: 'length', least: 1e-4, most: 0.05 },
+  preload: { dimension: 'length', least: -0.05, most: 0.2 },
+
+  // Targets
+  wantedShare: { dimension: 'share', least: 0, most: 1 },
+  wantedLength: { dimension: 'length', least: 0, most: 0.4 },
+} as const satisfies Record<string, Bound>;

@@ -1,0 +1,101 @@
+import * as z from 'zod/mini';
+import type { Immutable } from './immutable.ts';
+import { id, members, name, order } from './names.ts';
+import { point, quantities } from './quantity.ts';
+import { fork, shock } from './struts.ts';
+
+const tyre = z.strictObject({
+  /** Unloaded, to the ground. */
+  radius: z.exactOptional(quantities.tyreRadius),
+  rate: z.exactOptional(quantities.tyreRate),
+  /** What the tyre may carry at its placard pressure. */
+  capacity: z.exactOptional(quantities.ratedMass),
+  loadIndex: z.exactOptional(z.int().check(z.minimum(20), z.maximum(100))),
+  pressure: z.exactOptional(quantities.tyrePressure),
+});
+
+/** Wheel travel, upward from fully out, against the shock's eye-to-eye length there. */
+const travelRow = { wheel: quantities.wheelTravel, shock: quantities.shockLength };
+
+/** How the rear wheel moves its shock, as deep as it is known. */
+const travel = z.discriminatedUnion('kind', [
+  /** Wheel travel per shock stroke, usually above 1. */
+  z.strictObject({ kind: z.literal('leverage'), ratio: quantities.leverage }),
+  /** Shock stroke per wheel travel, usually below 1. */
+  z.strictObject({ kind: z.literal('motion'), ratio: quantities.motion }),
+  /** Drawn or worked out: a curve is drawn through every row. */
+  z.strictObject({
+    kind: z.literal('table'),
+    rows: z.array(z.strictObject(travelRow)).check(z.minLength(3), z.maxLength(200)),
+  }),
+  /** Taped on the machine: a smooth curve is fitted, with its ±. */
+  z.strictObject({ kind: z.literal('taped'), points: members(z.strictObject({ order, ...travelRow })) }),
+]);
+
+const rear = z.strictObject({
+  unsprung: z.exactOptional(quantities.unsprungMass),
+  tyre: z.exactOptional(tyre),
+  travel,
+  /** Of the swingarm. */
+  pivot: z.exactOptional(point),
+  /** Wheel travel at which wheelbase, heights and places were read. */
+  measuredAt: z.exactOptional(quantities.wheelTravel),
+  shock,
+});
+
+const front = z.strictObject({
+  unsprung: z.exactOptional(quantities.unsprungMass),
+  tyre: z.exactOptional(tyre),
+  measuredAt: z.exactOptional(quantities.wheelTravel),
+  fork: z.exactOptional(fork),
+});
+
+/** Where something can sit or lie. Its own limit counts what is in it, or all that stands on it, box included. */
+const place = z.strictObject({
+  name,
+  order,
+  kind: z.enum(['rider seat', 'passenger seat', 'rear box', 'side cases', 'rack', 'tank bag', 'other']),
+  at: z.exactOptional(point),
+  limit: z.exactOptional(quantities.ratedMass),
+  limitCounts: z.exactOptional(z.enum(['contents', 'all on it'])),
+  /** The place it stands on, whose limit it uses too. */
+  carriedBy: z.exactOptional(id),
+});
+
+/** The machine without people and things, on two scales. */
+const weighing = z.strictObject({
+  front: quantities.massOnWheel,
+  rear: quantities.massOnWheel,
+  fuel: z.exactOptional(quantities.fuel),
+  attitude: z.enum(['own sag', 'level']),
+  massCentreHeight: z.exactOptional(quantities.height),
+});
+
+export const machine = z.strictObject({
+  name,
+  kind: z.enum(['solo', 'sidecar', 'trike', 'rigid rear']),
+  ridingHeightControl: z.exactOptional(z.enum(['none', 'self-levelling', 'electronic'])),
+  wheelbase: z.exactOptional(quantities.wheelbase),
+  rake: z.exactOptional(quantities.rake),
+  forkOffset: z.exactOptional(quantities.forkOffset),
+  seat: z.exactOptional(point),
+  weighing,
+  tank: z.exactOptional(z.strictObject({ capacity: quantities.tank, at: z.exactOptional(point) })),
+  rear,
+  front,
+  limits: z.exactOptional(
+    z.strictObject({
+      gross: z.exactOptional(quantities.ratedMass),
+      frontAxle: z.exactOptional(quantities.ratedMass),
+      rearAxle: z.exactOptional(quantities.ratedMass),
+    }),
+  ),
+  places: members(place),
+});
+
+export type Tyre = Immutable<z.infer<typeof tyre>>;
+export type Travel = Immutable<z.infer<typeof travel>>;
+export type Rear = Immutable<z.infer<typeof rear>>;
+export type Front = Immutable<z.infer<typeof front>>;
+export type Place = Immutable<z.infer<typeof place>>;
+export type Machine = Immutable<z.infer<typeof machine>>;
