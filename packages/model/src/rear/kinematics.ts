@@ -1,0 +1,108 @@
+import { cubicAt, type MonotoneCubic } from '../numerics/monotoneCubic.ts';
+
+/**
+ * How damper stroke s follows wheel travel z, both from the hard extension stop, positive in compression [m].
+ * The motion ratio is MR = ds/dz; the trade's leverage ratio is 1/MR.
+ */
+export type KinematicsSI =
+  /** One motion ratio [-] at all travels: s = MR·z. */
+  | { readonly kind: 'ratio'; readonly motionRatio: number }
+  /** Drawn or computed points: s = scale · (monotone cubic through them); `scale` is 1 but for its uncertainty. */
+  | { readonly kind: 'table'; readonly curve: MonotoneCubic; readonly scale: number }
+  /** Taped points, fitted: s = slope·z + bend·z²  [-], [1/m]. */
+  | { readonly kind: 'quadratic'; readonly slope: number; readonly bend: number }
+  /** Telescopic fork: s = z / cos(rake). */
+  | { readonly kind: 'fork' };
+
+/** Stroke s [m], motion ratio MR = ds/dz [-] and its slope dMR/dz [1/m] at one wheel travel. */
+export interface StrokeAt {
+  stroke: number;
+  motionRatio: number;
+  ratioSlope: number;
+}
+
+/**
+ * Damper stroke and motion ratio at wheel travel z [m]; `rake` [rad] is read by the fork only.
+ * Source: virtual work for the fork, F_w dz = F s' dz (checks/sharp-1994-motorcycle-data.test.ts).
+ */
+export function strokeAt(kinematics: KinematicsSI, rake: number, z: number, out: StrokeAt): void {
+  switch (kinematics.kind) {
+    case 'ratio':
+      out.stroke = kinematics.motionRatio * z;
+      out.motionRatio = kinematics.motionRatio;
+      out.ratioSlope = 0;
+      return;
+    case 'fork': {
+      const ratio = 1 / Math.cos(rake);
+      out.stroke = ratio * z;
+      out.motionRatio = ratio;
+      out.ratioSlope = 0;
+      return;
+    }
+    case 'quadratic':
+      out.stroke = (kinematics.slope + kinematics.bend * z) * z;
+      out.motionRatio = kinematics.slope + 2 * kinematics.bend * z;
+      out.ratioSlope = 2 * kinematics.bend;
+      return;
+    case 'table':
+      cubicAt(kinematics.curve, z, scratch);
+      out.stroke = kinematics.scale * scratch.value;
+      out.motionRatio = kinematics.scale * scratch.first;
+      out.ratioSlope = kinematics.scale * scratch.second;
+  }
+}
+
+const scratch = { value: 0, first: 0, second: 0 };
+
+/**
+ * Wheel travel [m] at which the damper has made `stroke` [m]: the inverse of `strokeAt`, for strokes of the working range.
+ * Throws RangeError where the wheel cannot get there (the ratio runs out before that stroke).
+ */
+export function travelAtStroke(kinematics: KinematicsSI, rake: number, stroke: number): number {
+  switch (kinematics.kind) {
+    case 'ratio':
+      return stroke / kinematics.motionRatio;
+    case 'fork':
+      return stroke * Math.cos(rake);
+    case 'quadratic': {
+      const { slope, bend } = kinematics;
+      const inside = slope * slope + 4 * bend * stroke;
+      if (inside < 0) throw neverReached(stroke);
+      return (2 * stroke) / (slope + Math.sqrt(inside));
+    }
+    case 'table':
+      return travelOnCurve(kinematics, rake, stroke);
+  }
+}
+
+/** Newton from the secant, safeguarded by a bracket that the rising curve gives. */
+function travelOnCurve(
+  kinematics: Extract<KinematicsSI, { kind: 'table' }>,
+  rake: number,
+  stroke: number,
+): number {
+  const at: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+  const { x } = kinematics.curve;
+  const span = x[x.length - 1]! - x[0]!;
+  let low = x[0]! - span;
+  let high = x[x.length - 1]! + span;
+  let z = stroke;
+  for (let iteration = 0; iteration < 100; iteration += 1) {
+    strokeAt(kinematics, rake, z, at);
+    const miss = at.stroke - stroke;
+    if (miss > 0) high = z;
+    else low = z;
+    const step = miss / at.motionRatio;
+    const next = z - step;
+    if (Math.abs(step) < 1e-14) return next;
+    z = next > low && next < high ? next : 0.5 * (low + high);
+    if (high - low < 1e-14) break;
+  }
+  strokeAt(kinematics, rake, z, at);
+  if (Math.abs(at.stroke - stroke) > 1e-9) throw neverReached(stroke);
+  return z;
+}
+
+function neverReached(stroke: number): RangeError {
+  return new RangeError(`travelAtStroke: no wheel travel gives a damper stroke of ${stroke} m on this ratio`);
+}

@@ -1,0 +1,57 @@
+import type { MachineSI } from './machine.ts';
+
+/**
+ * The flat, named input vector q of a machine: every number in it, named by its path ('rear.struts.0.spring.rate').
+ * It is a view: the numbers stay in a copy of the machine, so that one set of formulas serves solver, derivatives and draws.
+ */
+export interface Parameters {
+  /** The copy that is read and written; hand it to `prepare`. */
+  readonly machine: MachineSI;
+  readonly names: readonly string[];
+  readonly indexOf: ReadonlyMap<string, number>;
+  readonly holders: readonly Record<string, number>[];
+  readonly keys: readonly string[];
+}
+
+/** Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. */
+export function parametersOf(machine: MachineSI): Parameters {
+  const names: string[] = [];
+  const holders: Record<string, number>[] = [];
+  const keys: string[] = [];
+  const copy = copyAndList(machine, '', names, holders, keys) as MachineSI;
+  return { machine: copy, names, indexOf: new Map(names.map((name, i) => [name, i])), holders, keys };
+}
+
+export function parameter(parameters: Parameters, index: number): number {
+  return parameters.holders[index]![parameters.keys[index]!]!;
+}
+
+export function setParameter(parameters: Parameters, index: number, value: number): void {
+  parameters.holders[index]![parameters.keys[index]!] = value;
+}
+
+function copyAndList(
+  value: unknown,
+  path: string,
+  names: string[],
+  holders: Record<string, number>[],
+  keys: string[],
+): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  const copy: Record<string, unknown> | unknown[] = Array.isArray(value) ? [] : {};
+  const held = copy as Record<string, unknown>;
+  for (const [key, inner] of Object.entries(value)) {
+    const name = path === '' ? key : `${path}.${key}`;
+    if (key === 'curve') {
+      held[key] = inner;
+      continue;
+    }
+    held[key] = copyAndList(inner, name, names, holders, keys);
+    if (typeof inner === 'number') {
+      names.push(name);
+      holders.push(held as Record<string, number>);
+      keys.push(key);
+    }
+  }
+  return copy;
+}

@@ -1,0 +1,92 @@
+import { travelAtStroke } from '../rear/kinematics.ts';
+import { blankEndAt, type EndAt } from './endAt.ts';
+import type { EndSI, MachineSI } from './machine.ts';
+
+export type EndName = 'rear' | 'front';
+
+/**
+ * A machine made ready for many solves: what does not change with the load is worked out once, and the scratch
+ * that the solver writes into lies beside it. It never leaves the call or the worker that made it.
+ */
+export interface Prepared {
+  machine: MachineSI;
+  /** Wheel travel at metal-to-metal [m]. */
+  rearTravelMax: number;
+  frontTravelMax: number;
+  readonly gradient: Gradient;
+  /** A step of the solver, [du, dθ, dz_r, dz_f]. */
+  readonly move: Float64Array;
+}
+
+/** First and second derivatives of the potential energy at one state; see `gradientAt`. */
+export interface Gradient {
+  readonly rear: WheelGradient;
+  readonly front: WheelGradient;
+  /** dV/du [N], dV/dθ [N·m]. */
+  heave: number;
+  pitch: number;
+  heaveHeave: number;
+  heavePitch: number;
+  pitchPitch: number;
+}
+
+export interface WheelGradient {
+  readonly at: EndAt;
+  /** Force of the ground on the tyre [N]. */
+  wheelLoad: number;
+  /** dV/dz [N], d²V/dz² [N/m], d²V/dz du [N/m], d²V/dz dθ [N]. */
+  travel: number;
+  travelTravel: number;
+  travelHeave: number;
+  travelPitch: number;
+  /** World place of the axle: height above the ground and forward coordinate [m]. */
+  height: number;
+  forward: number;
+  /** World rise of the axle for each metre of travel with the body held: cos θ − X'·sin θ [-]. */
+  rise: number;
+}
+
+/** Makes a machine ready; throws RangeError where its ratio never lets the damper make its whole stroke. */
+export function prepare(machine: MachineSI): Prepared {
+  return {
+    machine,
+    rearTravelMax: travelMaxOf(machine.rear, machine.geometry.rake),
+    frontTravelMax: travelMaxOf(machine.front, machine.geometry.rake),
+    gradient: {
+      rear: blankWheel(),
+      front: blankWheel(),
+      heave: 0,
+      pitch: 0,
+      heaveHeave: 0,
+      heavePitch: 0,
+      pitchPitch: 0,
+    },
+    move: new Float64Array(4),
+  };
+}
+
+/** Works out again what hangs on the machine's figures, after some were moved. */
+export function refresh(prepared: Prepared): void {
+  const { machine } = prepared;
+  prepared.rearTravelMax = travelMaxOf(machine.rear, machine.geometry.rake);
+  prepared.frontTravelMax = travelMaxOf(machine.front, machine.geometry.rake);
+}
+
+/** Wheel travel [m] at which the damper of this end is at metal-to-metal. */
+export function travelMaxOf(end: EndSI, rake: number): number {
+  return travelAtStroke(end.kinematics, rake, end.strokeMax);
+}
+
+function blankWheel(): WheelGradient {
+  return {
+    at: blankEndAt(),
+    wheelLoad: 0,
+    travel: 0,
+    travelTravel: 0,
+    travelHeave: 0,
+    travelPitch: 0,
+    height: 0,
+    forward: 0,
+    rise: 0,
+  };
+}
