@@ -4,7 +4,7 @@ import { hangingTravel } from './hanging.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
 import type { EndName, Prepared, WheelGradient } from './prepared.ts';
 import { type Held, type Settled, settle, startState } from './settle.ts';
-import { otherRests } from './severalRests.ts';
+import { type OtherRest, otherRests } from './severalRests.ts';
 
 /** Where an end stands. On a stop the wheel load no longer tells the spring force, and friction has no band. */
 export type EndStanding =
@@ -54,14 +54,6 @@ export interface Rest {
   readonly iterations: number;
   /** Further places where this machine can come to rest, by the travel of the end that has them; usually none. */
   readonly otherRests: readonly OtherRest[];
-}
-
-/** A second place to come to rest: reached by letting the machine down from full extension, or up from full compression. */
-export interface OtherRest {
-  readonly end: EndName;
-  readonly rearTravel: number;
-  readonly frontTravel: number;
-  readonly reachedBy: 'letting down' | 'letting up' | 'neither way alone';
 }
 
 /** What a machine does with a load: it rests, it tips, or no rest was found (with the force left over). */

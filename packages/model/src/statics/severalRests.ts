@@ -2,11 +2,18 @@ import { blankEndAt, endAt } from './endAt.ts';
 import { energyAt, FRONT_TRAVEL, gradientAt, PITCH, REAR_TRAVEL, type State } from './gradient.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
 import type { EndName, Prepared } from './prepared.ts';
-import type { OtherRest } from './rest.ts';
 import { type Settled, settle } from './settle.ts';
 
 /** Places looked at along the travel when a machine may have several rests. */
 const SCAN = 64;
+
+/** A second place to come to rest: reached by letting the machine down from full extension, or up from full compression. */
+export interface OtherRest {
+  readonly end: EndName;
+  readonly rearTravel: number;
+  readonly frontTravel: number;
+  readonly reachedBy: 'letting down' | 'letting up' | 'neither way alone';
+}
 
 /**
  * The other rests of a machine that has more than one, and moves `state` to the one of least energy.
