@@ -25,7 +25,8 @@ export interface ForceAt {
  * x    compression from free length [m];  returns into `out` force [N], rate [N/m], energy [J]
  * At a kink, and at x = 0, the slope on the deeper side is given. Throws RangeError for NaN.
  * Valid: rates above 0, softStroke and gap 0 or more, a table as SpringSI says.
- * Source: textbook identities; series and parallel checked in checks/bhandari-design-of-machine-elements.test.ts.
+ * Source: textbook identities; parallel checked in checks/bhandari-design-of-machine-elements.test.ts, series derived in
+ * spring.test.ts.
  */
 export function springAt(spring: SpringSI, x: number, out: ForceAt): void {
   if (!(x >= 0)) {
