@@ -13,16 +13,17 @@ const codes = 'figure used in open spring design programs; the standard’s own 
 
 /**
  * Shear moduli by kind of wire. Tables disagree: for oil tempered wire 77.2, 79.3, 79.5, 80 and 81 GPa are all in use,
- * 3 % of rate between the two rows below. So none is a default: the row chosen is shown with the rate, and its ± reaches,
- * in whole percent, the figure farthest off that another table gives for the same kind of wire.
+ * 3 % of rate between the two rows below; for music wire 79.3 to 82.7 GPa, some by diameter, some not. So none is a
+ * default: the row chosen is shown with the rate, and its ± reaches, in whole percent, the figure farthest off that
+ * another table gives for the same kind of wire.
  */
 export const shearModuli: readonly ShearModulus[] = [
-  { material: 'music wire, to 0.81 mm', value: 82.74e9, relative: 0.02, source: `12.0 Mpsi: ${machinery}` },
-  { material: 'music wire, 0.84–1.60 mm', value: 81.7e9, relative: 0.02, source: `11.85 Mpsi: ${machinery}` },
+  { material: 'music wire, to 0.81 mm', value: 82.74e9, relative: 0.05, source: `12.0 Mpsi: ${machinery}` },
+  { material: 'music wire, 0.84–1.60 mm', value: 81.7e9, relative: 0.03, source: `11.85 Mpsi: ${machinery}` },
   {
     material: 'music wire, 1.63–3.18 mm',
     value: 81.01e9,
-    relative: 0.02,
+    relative: 0.03,
     source: `11.75 Mpsi: ${machinery}`,
   },
   { material: 'music wire, 3.20–6.35 mm', value: 79.98e9, relative: 0.02, source: `11.6 Mpsi: ${machinery}` },
