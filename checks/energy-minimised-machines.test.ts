@@ -5,11 +5,22 @@
  */
 import { attitudeAt } from '@sagwright/model/attitude/attitude';
 import { momentsOf } from '@sagwright/model/masses/pointMass';
+import { plan } from '@sagwright/model/plan/plan';
+import type { EndQuestion, PlanQuestion } from '@sagwright/model/plan/question';
+import type { WantedSI } from '@sagwright/model/plan/wanted';
+import type { SpringSI } from '@sagwright/model/springs/spring';
 import { energyAt } from '@sagwright/model/statics/gradient';
+import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
 import { frictionBand, type Rest, restOf } from '@sagwright/model/statics/rest';
 import { describe, expect, test } from 'vitest';
-import { type ExpectedRest, type Fixture, fixture, machineOf } from './energy-minimised-machines/machine.ts';
+import {
+  type ExpectedRest,
+  type Fixture,
+  fixture,
+  machineOf,
+  springOf,
+} from './energy-minimised-machines/machine.ts';
 
 /** Travels and lengths [m], loads [N], pitch [rad]; rates and frequencies relative: ten times the travel's share. */
 const TRAVEL = 1e-6;
@@ -86,4 +97,115 @@ function attitudeAgrees(prepared: Prepared, rest: Rest, expected: ExpectedRest):
 function within(got: number | null | undefined, expected: number, bound: number): void {
   if (got === null || got === undefined) throw new Error(`nothing found where ${expected} is expected`);
   expect(Math.abs(got - expected), `${got} for ${expected}`).toBeLessThanOrEqual(bound);
+}
+
+describe('collar_out_of_range: springs and collar', () => {
+  const given = fixture('collar_out_of_range');
+  const asked = given.case.plan!;
+  const planned = plan(questionOf(given));
+
+  test.each(given.expected.plan!.map((spring) => spring.spring))('%s', (name) => {
+    const expected = given.expected.plan!.find((spring) => spring.spring === name)!;
+    const spring = planned.rear.springs.find((each) => each.spring === name)!;
+    for (const [load, cell] of Object.entries(expected.load_cases)) {
+      const got = spring.cells.find((each) => each.loadCase === load)!;
+      if (got.kind !== 'planned') throw new Error(`${name}, ${load}: ${got.kind}`);
+      const { cell: mine } = got;
+      within(mine.wanted.aim, cell.target_travel as number, TRAVEL);
+      within(mine.preload?.value, cell.wanted_preload as number, TRAVEL);
+      within(mine.positions?.aim.value, cell.collar_position as number, TRAVEL);
+      expect(mine.reach.kind === 'reached').toBe(cell.reachable);
+      // The second method set the collar exactly where it is wanted; here hands set it: recompute what follows from that.
+      within(mine.setting?.position, cell.collar_used as number, asked.collar.thread_pitch / 8);
+      within(mine.set.travelToMetal + mine.set.travel.value, given.expected.statics.rear_travel_max, TRAVEL);
+    }
+    const failing = (load: string): boolean => {
+      const cell = spring.cells.find((each) => each.loadCase === load);
+      return cell?.kind === 'planned' && cell.cell.reach.kind !== 'reached';
+    };
+    const bound = spring.reasons.some((reason) => reason.code === 'coil bind');
+    expect(Object.keys(asked.targets).some(failing) || bound).toBe(!expected.feasible);
+    expect(spring.fits).toBe(expected.feasible);
+  });
+
+  test.each(given.expected.plan!.map((spring) => spring.spring))('%s at the collar position used', (name) => {
+    const expected = given.expected.plan!.find((spring) => spring.spring === name)!;
+    const spring = asked.springs.find((each) => each.name === name)!;
+    for (const [load, cell] of Object.entries(expected.load_cases)) {
+      const preload = cell.preload_used as number;
+      const machine = withRear(machineOf(given), springOf(spring.spring), preload);
+      const items = given.case.load_cases.find((each) => each.name === load)!.items;
+      const laden = restOf(prepare({ ...machine, load: momentsOf(items) }));
+      const alone = restOf(prepare(machine));
+      if (laden.kind !== 'rest' || alone.kind !== 'rest') throw new Error(`${name}, ${load}: no rest`);
+      const { rear } = laden.rest;
+      within(rear.travel, cell.laden_travel_with_collar_used as number, TRAVEL);
+      within(alone.rest.rear.travel, cell.free_sag_travel as number, TRAVEL);
+      within(rear.travelMax - rear.travel, cell.travel_left_to_stop as number, TRAVEL);
+      within(rear.wheelRate, cell.wheel_rate as number, RELATIVE * rear.wheelRate);
+      within(rear.rideFrequency, cell.frequency_ride as number, RELATIVE * 10);
+      const deflection = machine.rear.strokeMax + preload;
+      within(spring.free_length - spring.solid_length - deflection, cell.coil_bind_margin as number, TRAVEL);
+    }
+  });
+});
+
+function withRear(machine: MachineSI, spring: SpringSI, preload: number): MachineSI {
+  const struts = machine.rear.struts.map((strut) => ({ ...strut, spring, preload }));
+  return { ...machine, rear: { ...machine.rear, struts } };
+}
+
+function questionOf(given: Fixture): PlanQuestion {
+  const asked = given.case.plan!;
+  const nothingToDo: EndQuestion = {
+    adjuster: null,
+    choices: [],
+    found: null,
+    keepPreload: 0,
+    keepFromCoilBind: 0,
+  };
+  return {
+    machine: machineOf(given),
+    inputs: [],
+    limits: { gross: null, frontAxle: null, rearAxle: null, frontTyre: null, rearTyre: null },
+    loadCases: given.case.load_cases.map((load) => {
+      const target = asked.targets[load.name];
+      const sag = { kind: 'share', share: (target?.percent ?? 0) / 100 } as const;
+      const rear: WantedSI | null =
+        target === undefined ? null : { low: sag, aim: sag, high: sag, from: 'stop', along: 'wheel' };
+      const moments = momentsOf(load.items);
+      return {
+        id: load.name,
+        share: target === undefined ? 0 : 0.5,
+        load: moments,
+        loadFullTank: moments,
+        inputs: [],
+        wanted: { rear, front: null },
+        places: [],
+      };
+    }),
+    rear: {
+      adjuster: {
+        kind: 'continuous',
+        most: asked.collar.max - asked.collar.min,
+        quantum: asked.collar.thread_pitch / 4,
+        lead: asked.collar.thread_pitch,
+        readingAtZero: asked.collar.min,
+        sense: 1,
+      },
+      choices: asked.springs.map((spring) => ({
+        id: spring.name,
+        fitted: false,
+        spring: springOf(spring.spring),
+        preloadAtZero: asked.collar.preload_at_zero + asked.collar.min,
+        freeLength: spring.free_length,
+        solidLength: spring.solid_length,
+        inputs: [],
+      })),
+      found: null,
+      keepPreload: 0.003,
+      keepFromCoilBind: 0.002,
+    },
+    front: nothingToDo,
+  };
 }

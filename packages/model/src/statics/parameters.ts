@@ -1,3 +1,4 @@
+import type { FirstMoments } from '../masses/pointMass.ts';
 import type { MachineSI } from './machine.ts';
 
 /**
@@ -54,4 +55,9 @@ function copyAndList(
     }
   }
   return copy;
+}
+
+/** Puts a load on the machine that these parameters hold. */
+export function putOn(parameters: Parameters, load: FirstMoments): void {
+  Object.assign(parameters.machine.load, load);
 }

@@ -1,0 +1,70 @@
+/** Figures that the maker sets: each in kg, `null` where nobody has read it. */
+export interface LimitsSI {
+  readonly gross: number | null;
+  readonly frontAxle: number | null;
+  readonly rearAxle: number | null;
+  readonly frontTyre: number | null;
+  readonly rearTyre: number | null;
+}
+
+/** A place that bears things, with what lies on it in one load [kg]; a place may stand on another one. */
+export interface PlaceLoad {
+  readonly id: string;
+  readonly limit: number | null;
+  /** What the limit counts that lies there, and on places that this one carries. */
+  readonly onIt: number;
+}
+
+/** What limits are about; a place by its id. */
+export type LimitOf =
+  | { readonly kind: 'gross' | 'front axle' | 'rear axle' | 'front tyre' | 'rear tyre' }
+  | { readonly kind: 'place'; readonly place: string };
+
+/** A load against its limit. An unknown limit is not checked, never passed. */
+export interface LimitResult {
+  readonly of: LimitOf;
+  /** [kg], with its 90 % half-width. */
+  readonly load: number;
+  readonly plusMinus: number;
+  readonly allowed: number | null;
+  readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
+  /** Kilograms over (positive) or left (negative); null where not checked. */
+  readonly over: number | null;
+}
+
+/** Wheel loads of one load, as masses [kg] with 90 % half-widths. */
+export interface AxleLoads {
+  readonly front: number;
+  readonly frontPlusMinus: number;
+  readonly rear: number;
+  readonly rearPlusMinus: number;
+  readonly total: number;
+  readonly totalPlusMinus: number;
+}
+
+/**
+ * Each load against its limit: gross, axles, tyres, places. An axle's load is compared with its own tyre, never the sum
+ * of both. 'within its ±' says that the load is below its limit, but by less than its doubt.
+ * Definitions of axle and gross ratings: 49 CFR 571.3, as quoted in NHTSA interpretation letters (checks/axle-ratings.test.ts).
+ */
+export function limitsOf(
+  loads: AxleLoads,
+  limits: LimitsSI,
+  places: readonly PlaceLoad[],
+): readonly LimitResult[] {
+  return [
+    result({ kind: 'gross' }, loads.total, loads.totalPlusMinus, limits.gross),
+    result({ kind: 'rear axle' }, loads.rear, loads.rearPlusMinus, limits.rearAxle),
+    result({ kind: 'front axle' }, loads.front, loads.frontPlusMinus, limits.frontAxle),
+    result({ kind: 'rear tyre' }, loads.rear, loads.rearPlusMinus, limits.rearTyre),
+    result({ kind: 'front tyre' }, loads.front, loads.frontPlusMinus, limits.frontTyre),
+    ...places.map((place) => result({ kind: 'place', place: place.id }, place.onIt, 0, place.limit)),
+  ];
+}
+
+function result(of: LimitOf, load: number, plusMinus: number, allowed: number | null): LimitResult {
+  if (allowed === null) return { of, load, plusMinus, allowed, verdict: 'not checked', over: null };
+  const over = load - allowed;
+  const verdict = over > 0 ? 'over' : over + plusMinus > 0 ? 'within its ±' : 'within';
+  return { of, load, plusMinus, allowed, verdict, over };
+}

@@ -1,0 +1,174 @@
+import type { Attitude } from '../attitude/attitude.ts';
+import type { LimitResult } from '../limits/limits.ts';
+import type { EndStanding, Rest, RestAnswer } from '../statics/rest.ts';
+import type { Contribution } from '../uncertainty/spread.ts';
+import type { AdjusterSetting } from './adjuster.ts';
+
+/** A number with its 90 % half-width; null where the ± is not known. */
+export interface Figure {
+  readonly value: number;
+  readonly plusMinus: number | null;
+}
+
+/** A computed plan, SI. Overload comes first. */
+export interface Plan {
+  readonly loadCases: readonly LoadCaseResult[];
+  readonly rear: EndPlan;
+  readonly front: EndPlan;
+}
+
+/** One load on the machine as found. */
+export interface LoadCaseResult {
+  readonly loadCase: string;
+  readonly asFound: RestAnswer;
+  readonly attitude: Attitude | null;
+  readonly limits: readonly LimitResult[];
+  /** A limit is exceeded: no collar is planned for this load, less must go aboard. */
+  readonly refused: boolean;
+}
+
+export interface EndPlan {
+  readonly springs: readonly SpringPlan[];
+  readonly suggestion: Suggestion;
+}
+
+/** Everything about one spring. */
+export interface SpringPlan {
+  readonly spring: string;
+  readonly fitted: boolean;
+  /** Rate at the load that is ridden most [N/m]. */
+  readonly rate: number;
+  readonly cells: readonly PlanCell[];
+  readonly reasons: readonly Reason[];
+  /** Kilograms on that wheel that one turn of every adjuster of the end answers; null where nothing is turned. */
+  readonly kilogramsPerTurn: number | null;
+  /** It reaches every load that is ridden, stays clear of coil bind and keeps its preload. */
+  readonly fits: boolean;
+}
+
+/** One spring with one load. */
+export type PlanCell =
+  | { readonly kind: 'planned'; readonly loadCase: string; readonly cell: Planned }
+  | { readonly kind: 'refused' | 'not wanted'; readonly loadCase: string }
+  | {
+      readonly kind: 'target outside travel';
+      readonly loadCase: string;
+      readonly wanted: number;
+      readonly travelMax: number;
+    }
+  | { readonly kind: 'no rest'; readonly loadCase: string; readonly residual: number };
+
+export interface Planned {
+  /** Wanted travels [m] from the extension stop. */
+  readonly wanted: { readonly low: number; readonly aim: number; readonly high: number };
+  /** Preload that meets the aim [m]; null where the wheel is held up without any spring. */
+  readonly preload: Figure | null;
+  /** The same with the other end at its own target too; null where it has none. */
+  readonly preloadBothAtTarget: number | null;
+  /** Adjuster positions [m] that keep the sag in the wanted band: loosest, aim, tightest; null with no adjuster. */
+  readonly positions: { readonly loosest: number; readonly aim: Figure; readonly tightest: number } | null;
+  readonly reach: Reach;
+  /** What hands can set, and what the machine does there. */
+  readonly setting: AdjusterSetting | null;
+  readonly set: AtSetting;
+  /** What the aim's ± is made of, greatest first. */
+  readonly contributions: readonly Contribution[];
+}
+
+export type Reach =
+  | { readonly kind: 'reached'; readonly left: number }
+  | { readonly kind: 'at the edge'; readonly short: number; readonly past: 'tightest' | 'loosest' }
+  | { readonly kind: 'out of reach'; readonly short: number; readonly past: 'tightest' | 'loosest' }
+  | { readonly kind: 'between steps'; readonly nearest: number }
+  | { readonly kind: 'no spring wanted' }
+  | { readonly kind: 'no adjuster' };
+
+/** The machine with this spring at this setting and load. */
+export interface AtSetting {
+  readonly preload: number;
+  /** Installed spring length, shock fully out [m]; null where the free length is not known. */
+  readonly springLength: number | null;
+  readonly turnsFromFound: readonly number[] | null;
+  readonly turnsFromZero: number | null;
+  readonly rest: Rest | null;
+  readonly travel: Figure;
+  /** Travels that friction allows [m]. */
+  readonly band: { readonly least: number; readonly most: number } | null;
+  readonly otherTravel: Figure;
+  readonly attitude: Attitude | null;
+  readonly wheelRate: number;
+  readonly rideFrequency: number | null;
+  readonly frequencyWithoutTyre: number | null;
+  /** Wheel travel left to the rubber (null: none known) and to metal [m]. */
+  readonly travelToRubber: number | null;
+  readonly travelToMetal: number;
+  /** Spring stroke left to coil bind at full bump with this preload [m]; null: lengths not known. */
+  readonly strokeToCoilBind: number | null;
+  readonly preloadAtExtension: number;
+  /** The machine alone at this setting: its travel [m] and where it stands. */
+  readonly alone: { readonly travel: number; readonly standing: EndStanding } | null;
+}
+
+/** Why a spring is for or against, as a code with figures (SI); words are made elsewhere. */
+export interface Reason {
+  readonly code: ReasonCode;
+  readonly side: 'for' | 'against' | 'not checked';
+  readonly loadCase?: string;
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+export type ReasonCode =
+  | 'fitted'
+  | 'reaches'
+  | 'only at the edge'
+  | 'past the tightest'
+  | 'past the loosest'
+  | 'between steps'
+  | 'no spring wanted'
+  | 'no adjuster'
+  | 'target outside travel'
+  | 'no rest'
+  | 'clear of coil bind'
+  | 'coil bind'
+  | 'coil bind not checked'
+  | 'keeps preload'
+  | 'little preload'
+  | 'machine alone tops out'
+  | 'rests on rubber'
+  | 'rests on metal'
+  | 'rubber not checked';
+
+/** Which spring, and why; or what would have to change. */
+export type Suggestion =
+  | {
+      readonly kind: 'spring';
+      readonly spring: string;
+      /** The next softer spring (or, with none, the next stiffer that fits), and what it fails on. */
+      readonly runnerUp: { readonly spring: string; readonly failsOn: Reason | null } | null;
+      /** Kilograms on that wheel: less, and the runner-up would do; more, and this one would no longer. */
+      readonly flips: readonly Flip[];
+    }
+  | { readonly kind: 'none'; readonly remedies: readonly Remedy[] }
+  | { readonly kind: 'nothing to choose' };
+
+export interface Flip {
+  readonly to: 'runner-up' | 'fails';
+  readonly loadCase: string;
+  readonly kilograms: number;
+}
+
+/** What would help where nothing fits, in order of honesty. */
+export type Remedy =
+  | {
+      readonly kind: 'less load';
+      readonly loadCase: string;
+      readonly spring: string;
+      readonly kilograms: number;
+    }
+  | {
+      readonly kind: 'other rate';
+      readonly least: number;
+      readonly most: number;
+      readonly freeLength: number | null;
+    }
+  | { readonly kind: 'other damper'; readonly moreRange: number; readonly spring: string };

@@ -1,0 +1,84 @@
+import { compressionFor, type ForceAt, springAt } from '../springs/spring.ts';
+import type { Parameters } from '../statics/parameters.ts';
+import type { EndName, Prepared } from '../statics/prepared.ts';
+import { type Direction, figuresOf, moveAlong, restore, type UncertainInput } from '../uncertainty/inputs.ts';
+import { type Contribution, halfWidthOf } from '../uncertainty/spread.ts';
+import type { Demand } from './demand.ts';
+
+/** How the demand on a spring moves with one input: force of each spring [N per unit], damper stroke [m per unit]. */
+export interface DemandSlope {
+  readonly input: UncertainInput;
+  readonly force: number;
+  readonly stroke: number;
+}
+
+/** The ± of an adjuster position and what it is made of. */
+export interface PositionSpread {
+  readonly plusMinus: number;
+  readonly contributions: readonly Contribution[];
+}
+
+/**
+ * ± of the adjuster position a = x(F) − s − p₀ that answers a demand:
+ *   da/dq = (dF/dq)/k − ds/dq + ∂x/∂q (the spring's own figures) − dp₀/dq
+ * springInputs  the candidate's own inputs, ready for `parameters` (the machine with that spring fitted)
+ */
+export function positionSpread(
+  parameters: Parameters,
+  prepared: Prepared,
+  name: EndName,
+  demand: Demand,
+  slopes: readonly DemandSlope[],
+  springInputs: readonly Direction[],
+): PositionSpread {
+  const at: ForceAt = { force: 0, rate: 0, energy: 0 };
+  const { spring } = prepared.machine[name].struts[0]!;
+  springAt(spring, compressionFor(spring, demand.springForce), at);
+  const parts = new Map<string, { slope: number; deviation: number }>();
+  for (const { input, force, stroke } of slopes) {
+    parts.set(input.name, { slope: force / at.rate - stroke, deviation: input.deviation });
+  }
+  for (const direction of springInputs) {
+    const own = ownSlope(parameters, prepared, name, demand.springForce, direction);
+    const before = parts.get(direction.input.name)?.slope ?? 0;
+    parts.set(direction.input.name, { slope: before + own, deviation: direction.input.deviation });
+  }
+  return spreadOf(parts);
+}
+
+/** ∂x/∂q − dp₀/dq of one input of the spring itself. */
+function ownSlope(
+  parameters: Parameters,
+  prepared: Prepared,
+  name: EndName,
+  force: number,
+  direction: Direction,
+): number {
+  if (!(direction.step > 0)) return 0;
+  const saved = figuresOf(parameters, direction);
+  const side = (change: number): number => {
+    moveAlong(parameters, prepared, direction, change);
+    const strut = prepared.machine[name].struts[0]!;
+    const place = compressionFor(strut.spring, force) - strut.preload;
+    restore(parameters, prepared, direction, saved);
+    return place;
+  };
+  return (side(direction.step) - side(-direction.step)) / (2 * direction.step);
+}
+
+function spreadOf(
+  parts: ReadonlyMap<string, { readonly slope: number; readonly deviation: number }>,
+): PositionSpread {
+  let variance = 0;
+  for (const { slope, deviation } of parts.values()) variance += (slope * deviation) ** 2;
+  const contributions = [...parts]
+    .map(([input, { slope, deviation }]) => ({
+      input,
+      slope,
+      halfWidth: halfWidthOf(Math.abs(slope) * deviation),
+      share: variance > 0 ? (slope * deviation) ** 2 / variance : 0,
+    }))
+    .filter((part) => part.halfWidth > 0)
+    .sort((a, b) => b.halfWidth - a.halfWidth);
+  return { plusMinus: halfWidthOf(Math.sqrt(variance)), contributions };
+}

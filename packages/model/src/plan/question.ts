@@ -1,0 +1,57 @@
+import type { LimitsSI, PlaceLoad } from '../limits/limits.ts';
+import type { FirstMoments } from '../masses/pointMass.ts';
+import type { SpringSI } from '../springs/spring.ts';
+import type { MachineSI } from '../statics/machine.ts';
+import type { UncertainInput } from '../uncertainty/inputs.ts';
+import type { AdjusterSI } from './adjuster.ts';
+import type { WantedSI } from './wanted.ts';
+
+/** What a plan is asked: a machine as found, loads, springs, adjusters, limits. All SI, plain data. */
+export interface PlanQuestion {
+  /** As found: its springs, preloads and body; what the load adds is 0. */
+  readonly machine: MachineSI;
+  /** What is uncertain about it, through the weighing already (`throughWeighing`). */
+  readonly inputs: readonly UncertainInput[];
+  readonly loadCases: readonly LoadCaseSI[];
+  readonly limits: LimitsSI;
+  readonly rear: EndQuestion;
+  readonly front: EndQuestion;
+}
+
+/** One load with its share of the riding (0 to 1; 0 = looked at, but it does not choose the spring). */
+export interface LoadCaseSI {
+  readonly id: string;
+  readonly share: number;
+  /** With the fuel that the sag is wanted at, and with the tank full (limits). */
+  readonly load: FirstMoments;
+  readonly loadFullTank: FirstMoments;
+  /** Its own uncertain inputs; they move 'load.mass', 'load.momentX', 'load.momentHeight'. */
+  readonly inputs: readonly UncertainInput[];
+  readonly wanted: { readonly rear: WantedSI | null; readonly front: WantedSI | null };
+  readonly places: readonly PlaceLoad[];
+}
+
+/** What can be changed at one end. */
+export interface EndQuestion {
+  /** Null where preload cannot be set. */
+  readonly adjuster: AdjusterSI | null;
+  readonly choices: readonly SpringChoiceSI[];
+  /** Positions of the adjusters as found, one for each strut [m]; null where nobody has read them. */
+  readonly found: readonly number[] | null;
+  /** Preload that must be left at full extension [m], and room that must be left before the coils touch [m]. */
+  readonly keepPreload: number;
+  readonly keepFromCoilBind: number;
+}
+
+/** A spring that could be fitted; the same one on every strut of the end. */
+export interface SpringChoiceSI {
+  readonly id: string;
+  readonly fitted: boolean;
+  readonly spring: SpringSI;
+  /** Preload with the adjuster at its position 0 [m]; negative where the spring is loose there. */
+  readonly preloadAtZero: number;
+  readonly freeLength: number | null;
+  readonly solidLength: number | null;
+  /** Its own uncertain inputs; they move '<end>.struts.<i>.spring.…' and '<end>.struts.<i>.preload'. */
+  readonly inputs: readonly UncertainInput[];
+}

@@ -1,0 +1,116 @@
+import { attitudeAt } from '../attitude/attitude.ts';
+import type { FirstMoments } from '../masses/pointMass.ts';
+import { travelAtStroke } from '../rear/kinematics.ts';
+import { FRONT_TRAVEL, REAR_TRAVEL } from '../statics/gradient.ts';
+import { type Parameters, putOn, setParameter } from '../statics/parameters.ts';
+import type { EndName, Prepared } from '../statics/prepared.ts';
+import { frictionBand, type Rest, restFrom, restOf } from '../statics/rest.ts';
+import { stateDerivatives } from '../uncertainty/derivatives.ts';
+import type { Direction } from '../uncertainty/inputs.ts';
+import { halfWidthAt } from '../uncertainty/spread.ts';
+import { type AdjusterSetting, turnsBetween } from './adjuster.ts';
+import type { AtSetting } from './answer.ts';
+import type { EndQuestion, SpringChoiceSI } from './question.ts';
+
+/** A machine with one candidate spring fitted to an end, made ready. */
+export interface Fitted {
+  readonly name: EndName;
+  readonly choice: SpringChoiceSI;
+  readonly parameters: Parameters;
+  readonly prepared: Prepared;
+  /** Places of the preloads of this end in the parameters. */
+  readonly preloads: readonly number[];
+}
+
+const NOTHING: FirstMoments = { mass: 0, momentX: 0, momentHeight: 0 };
+
+/**
+ * What the machine does with a preload set on every strut of the end, with a load and without.
+ * start  where to start the balance, e.g. the state with the end held where it is wanted
+ */
+export function atSetting(
+  fitted: Fitted,
+  question: EndQuestion,
+  load: FirstMoments,
+  preloads: readonly number[],
+  setting: AdjusterSetting | null,
+  start: Float64Array,
+  directions: readonly Direction[],
+): AtSetting {
+  const { name, choice, parameters, prepared } = fitted;
+  for (const [i, index] of fitted.preloads.entries()) setParameter(parameters, index, preloads[i]!);
+  putOn(parameters, load);
+  const rest = restNear(prepared, start);
+  const preload = preloads[0]!;
+  const end = prepared.machine[name];
+  const here = rest?.[name] ?? null;
+  const spread = rest === null ? null : travelSpread(fitted, rest, directions);
+  const band = rest === null ? null : frictionBand(prepared, rest);
+  const rubberStart = Math.min(...end.struts.map((strut) => strut.rubber?.start ?? Number.POSITIVE_INFINITY));
+  const travelMax = name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
+  const attitude = rest === null ? null : attitudeAt(prepared, rest.state);
+  const other = rest === null ? 0 : rest[name === 'rear' ? 'front' : 'rear'].travel;
+  putOn(parameters, NOTHING);
+  return {
+    preload,
+    springLength: choice.freeLength === null ? null : choice.freeLength - preload,
+    turnsFromFound: turnsFromFound(question, setting),
+    turnsFromZero:
+      question.adjuster === null || setting === null
+        ? null
+        : turnsBetween(question.adjuster, 0, setting.position),
+    rest,
+    travel: { value: here?.travel ?? 0, plusMinus: spread?.own ?? null },
+    band: band?.[name] ?? null,
+    otherTravel: { value: other, plusMinus: spread?.other ?? null },
+    attitude,
+    wheelRate: here?.wheelRate ?? 0,
+    rideFrequency: here?.rideFrequency ?? null,
+    frequencyWithoutTyre: here?.frequencyWithoutTyre ?? null,
+    travelToRubber:
+      here === null || !Number.isFinite(rubberStart)
+        ? null
+        : travelAtStroke(end.kinematics, prepared.machine.geometry.rake, rubberStart) - here.travel,
+    travelToMetal: travelMax - (here?.travel ?? 0),
+    strokeToCoilBind:
+      choice.freeLength === null || choice.solidLength === null
+        ? null
+        : choice.freeLength - choice.solidLength - (end.strokeMax + Math.max(...preloads)),
+    preloadAtExtension: Math.min(...preloads),
+    alone: aloneAt(prepared, name),
+  };
+}
+
+function restNear(prepared: Prepared, start: Float64Array): Rest | null {
+  const near = restFrom(prepared, Float64Array.from(start), 0, 'none');
+  if (near.kind === 'rest') return near.rest;
+  const cold = restOf(prepared);
+  return cold.kind === 'rest' ? cold.rest : null;
+}
+
+function aloneAt(prepared: Prepared, name: EndName): AtSetting['alone'] {
+  const alone = restOf(prepared);
+  return alone.kind === 'rest'
+    ? { travel: alone.rest[name].travel, standing: alone.rest[name].standing }
+    : null;
+}
+
+/** ± of both ends' travels; the machine must carry the load. */
+function travelSpread(
+  fitted: Fitted,
+  rest: Rest,
+  directions: readonly Direction[],
+): { readonly own: number; readonly other: number } {
+  const { parameters, prepared, name } = fitted;
+  const derivatives = stateDerivatives(parameters, prepared, Float64Array.from(rest.state), directions);
+  const rear = halfWidthAt(directions, derivatives, REAR_TRAVEL, 4);
+  const front = halfWidthAt(directions, derivatives, FRONT_TRAVEL, 4);
+  return name === 'rear' ? { own: rear, other: front } : { own: front, other: rear };
+}
+
+function turnsFromFound(question: EndQuestion, setting: AdjusterSetting | null): readonly number[] | null {
+  const { adjuster, found } = question;
+  if (adjuster === null || setting === null || found === null) return null;
+  const turns = found.map((position) => turnsBetween(adjuster, position, setting.position));
+  return turns.every((turn) => turn !== null) ? turns : null;
+}
