@@ -180,6 +180,7 @@ function questionOf(given: Fixture): PlanQuestion {
         load: moments,
         loadFullTank: moments,
         inputs: [],
+        inputsFullTank: [],
         wanted: { rear, front: null },
         places: [],
       };

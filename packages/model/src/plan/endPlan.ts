@@ -43,11 +43,10 @@ function wantedByLoad(
 ): ReadonlyMap<string, WantedLoad> {
   const parameters = parametersOf(question.machine);
   const prepared = prepare(parameters.machine);
-  const common = directionsOf(parameters, inputs);
   return new Map(
     question.loadCases.map((loadCase) => {
       putOn(parameters, loadCase.load);
-      const directions = [...common, ...directionsOf(parameters, loadCase.inputs)];
+      const directions = directionsOf(parameters, mergeInputs(inputs, loadCase.inputs));
       return [loadCase.id, wantedOf(parameters, prepared, name, loadCase, directions)];
     }),
   );
@@ -63,7 +62,6 @@ function springPlan(
 ): SpringPlan {
   const fitted = fit(question.machine, name, choice);
   const own = directionsOf(fitted.parameters, choice.inputs);
-  const common = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs));
   const cells = question.loadCases.map((loadCase): PlanCell => {
     if (refused.has(loadCase.id)) return { kind: 'refused', loadCase: loadCase.id };
     const want = wanted.get(loadCase.id)!;
@@ -73,7 +71,7 @@ function springPlan(
     }
     if (want.kind === 'no rest') return { kind: 'no rest', loadCase: loadCase.id, residual: want.residual };
     if (want.kind === 'not wanted') return { kind: 'not wanted', loadCase: loadCase.id };
-    const directions = [...common, ...directionsOf(fitted.parameters, loadCase.inputs)];
+    const directions = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs, loadCase.inputs));
     const cell = plannedCell(fitted, question[name], loadCase, want, own, directions);
     return { kind: 'planned', loadCase: loadCase.id, cell };
   });

@@ -7,6 +7,7 @@ import { type Prepared, prepare } from '../statics/prepared.ts';
 import { type Rest, restOf } from '../statics/rest.ts';
 import { figureDerivatives, stateDerivatives } from '../uncertainty/derivatives.ts';
 import { type Direction, directionsOf } from '../uncertainty/inputs.ts';
+import { mergeInputs } from '../uncertainty/merge.ts';
 import { halfWidthAt } from '../uncertainty/spread.ts';
 import type { LoadCaseResult, Plan } from './answer.ts';
 import { planEnd } from './endPlan.ts';
@@ -29,13 +30,11 @@ export function plan(question: PlanQuestion): Plan {
 function loadCaseResults(question: PlanQuestion): readonly LoadCaseResult[] {
   const parameters = parametersOf(question.machine);
   const prepared = prepare(parameters.machine);
-  const common = directionsOf(parameters, question.inputs);
   return question.loadCases.map((loadCase) => {
-    const directions = [...common, ...directionsOf(parameters, loadCase.inputs)];
     putOn(parameters, loadCase.load);
     const asFound = restOf(prepared);
     const attitude = asFound.kind === 'rest' ? attitudeAt(prepared, asFound.rest.state) : null;
-    const limits = limitsAtFullTank(question, parameters, prepared, loadCase, directions);
+    const limits = limitsAtFullTank(question, parameters, prepared, loadCase);
     return {
       loadCase: loadCase.id,
       asFound,
@@ -51,11 +50,11 @@ function limitsAtFullTank(
   parameters: Parameters,
   prepared: Prepared,
   loadCase: LoadCaseSI,
-  directions: readonly Direction[],
 ): LoadCaseResult['limits'] {
   putOn(parameters, loadCase.loadFullTank);
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') return [];
+  const directions = directionsOf(parameters, mergeInputs(question.inputs, loadCase.inputsFullTank));
   const loads = axleLoads(parameters, prepared, answer.rest, directions);
   return limitsOf(loads, question.limits, loadCase.places);
 }

@@ -25,8 +25,9 @@ export interface LoadCaseSI {
   /** With the fuel that the sag is wanted at, and with the tank full (limits). */
   readonly load: FirstMoments;
   readonly loadFullTank: FirstMoments;
-  /** Its own uncertain inputs; they move 'load.mass', 'load.momentX', 'load.momentHeight'. */
+  /** Its own uncertain inputs, for either fuel; they move 'load.mass', 'load.momentX', 'load.momentHeight'. */
   readonly inputs: readonly UncertainInput[];
+  readonly inputsFullTank: readonly UncertainInput[];
   readonly wanted: { readonly rear: WantedSI | null; readonly front: WantedSI | null };
   readonly places: readonly PlaceLoad[];
 }
