@@ -17,7 +17,9 @@ const packages: Record<string, { ours: string[]; others?: string[] }> = {
 
 /** The rooms of the model. Each may import itself and those before it. */
 const rooms =
-  'numerics springs dampers tyres masses rear fork statics uncertainty attitude limits plan ride'.split(' ');
+  'numerics springs dampers tyres masses rear fork statics uncertainty attitude limits plan ride testing'.split(
+    ' ',
+  );
 
 /** The packages that must give the same answer for the same input, whatever the hour and the machine. */
 const pure = ['model', 'workbench'];
@@ -120,6 +122,7 @@ function roomOf(file: string): string {
   return file.split('/')[3] ?? '';
 }
 
+/** A test, or what a package keeps in `src/testing` for tests of its own and of others. */
 function isTest(file: string): boolean {
-  return /\.test\.tsx?$/.test(file);
+  return /\.test\.tsx?$|^packages\/[^/]+\/src\/testing\//.test(file);
 }

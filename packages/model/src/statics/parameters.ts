@@ -5,9 +5,9 @@ import type { MachineSI } from './machine.ts';
  * The flat, named input vector q of a machine: every number in it, named by its path ('rear.struts.0.spring.rate').
  * It is a view: the numbers stay in a copy of the machine, so that one set of formulas serves solver, derivatives and draws.
  */
-export interface Parameters {
+export interface Parameters<M extends MachineSI = MachineSI> {
   /** The copy that is read and written; hand it to `prepare`. */
-  readonly machine: MachineSI;
+  readonly machine: M;
   readonly names: readonly string[];
   readonly indexOf: ReadonlyMap<string, number>;
   readonly holders: readonly Record<string, number>[];
@@ -15,11 +15,11 @@ export interface Parameters {
 }
 
 /** Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. */
-export function parametersOf(machine: MachineSI): Parameters {
+export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   const names: string[] = [];
   const holders: Record<string, number>[] = [];
   const keys: string[] = [];
-  const copy = copyAndList(machine, '', names, holders, keys) as MachineSI;
+  const copy = copyAndList(machine, '', names, holders, keys) as M;
   return { machine: copy, names, indexOf: new Map(names.map((name, i) => [name, i])), holders, keys };
 }
 

@@ -1,4 +1,3 @@
-import type { PointMass } from '../masses/pointMass.ts';
 import { sprungFromScales } from '../masses/scales.ts';
 import { FRONT_TRAVEL, gradientAt, HEAVE, PITCH, REAR_TRAVEL, type State } from '../statics/gradient.ts';
 import { GRAVITY, type MachineSI } from '../statics/machine.ts';
@@ -22,6 +21,11 @@ export interface WeighedSI extends MachineSI {
   readonly weighing: WeighingSI;
 }
 
+/** A machine weighed with a load aboard; its parameters include 'aboard.front', 'aboard.rear' [kg], 'aboard.height' [m]. */
+export interface LoadWeighedSI extends MachineSI {
+  readonly aboard: { readonly front: number; readonly rear: number; readonly height: number };
+}
+
 /**
  * What each input does to the sprung body through the weighing: the inputs again, each with its moves of
  * 'sprung.mass', 'sprung.x' and 'sprung.height' added, and its moves of 'weighing.*' used up.
@@ -33,36 +37,48 @@ export function throughWeighing(
   weighed: WeighedSI,
   inputs: readonly UncertainInput[],
 ): readonly UncertainInput[] {
-  const parameters = parametersOf(weighed);
-  const machine = parameters.machine as WeighedSI;
-  const prepared = prepare(machine);
-  const directions = directionsOf(parameters, inputs);
-  const moved =
-    machine.weighing.attitude === 'level'
-      ? directions.map((direction) => explicitMoves(parameters, prepared, machine, direction))
-      : movesOnOwnSag(parameters, prepared, machine, directions);
-  return inputs.map((input, i) => ({
-    ...input,
-    moves: [...withoutWeighing(input.moves), ...bodyMoves(moved[i]!)],
-  }));
+  return through(weighed, inputs, 'weighing.', {
+    part: 'sprung',
+    found: weighed.weighing.attitude === 'level' ? null : 'x',
+    momentOfFound: weighed.sprung.mass,
+    follow: bodyFollows,
+    frontReading: (machine) => machine.weighing.front,
+  });
 }
 
-function withoutWeighing(moves: readonly Move[]): readonly Move[] {
-  return moves.filter((move) => !move.parameter.startsWith('weighing.'));
+/**
+ * The same for a load that was weighed aboard: each input with its moves of 'load.mass', 'load.momentX' and
+ * 'load.momentHeight'. Inputs come in through the machine's own weighing already.
+ * weighed  the machine carrying the load that `weighLoad` found
+ */
+export function throughLoadWeighing(
+  weighed: LoadWeighedSI,
+  inputs: readonly UncertainInput[],
+): readonly UncertainInput[] {
+  return through(weighed, inputs, 'aboard.', {
+    part: 'load',
+    found: 'momentX',
+    momentOfFound: 1,
+    follow: loadFollows,
+    frontReading: (machine) => machine.aboard.front,
+  });
 }
 
-function bodyMoves(body: PointMass): readonly Move[] {
-  return [
-    { parameter: 'sprung.mass', by: body.mass },
-    { parameter: 'sprung.x', by: body.x },
-    { parameter: 'sprung.height', by: body.height },
-  ].filter((move) => move.by !== 0);
+/** A mass whose figures follow from scale readings: some explicitly, one found by the balance. */
+interface Weighed<M extends MachineSI> {
+  readonly part: 'sprung' | 'load';
+  /** The figure found by the balance; null where all follow explicitly. */
+  readonly found: 'x' | 'momentX' | null;
+  /** First moment that one unit of the found figure adds [kg or 1]. */
+  readonly momentOfFound: number;
+  /** The figures that follow explicitly, from the machine as its figures stand. */
+  readonly follow: (machine: M) => Readonly<Record<string, number>>;
+  readonly frontReading: (machine: M) => number;
 }
 
-/** The body that the scales give by the level formula, with the figures as they stand. */
-function levelBody(machine: WeighedSI): PointMass {
+function bodyFollows(machine: WeighedSI): Readonly<Record<string, number>> {
   const { weighing, geometry, rear, front } = machine;
-  return sprungFromScales({
+  const { mass, x, height } = sprungFromScales({
     front: weighing.front,
     rear: weighing.rear,
     wholeHeight: weighing.wholeHeight,
@@ -72,92 +88,99 @@ function levelBody(machine: WeighedSI): PointMass {
     rearRadius: rear.tyre.radius,
     frontRadius: front.tyre.radius,
   });
+  return weighing.attitude === 'level' ? { mass, x, height } : { mass, height };
 }
 
-/** d(mass, x, height)/dq of the explicit formula, a central difference of it. */
-function explicitMoves(
-  parameters: Parameters,
-  prepared: Prepared,
-  machine: WeighedSI,
-  direction: Direction,
-): PointMass {
-  const { step } = direction;
-  if (direction.indices.length === 0 || !(step > 0)) return { mass: 0, x: 0, height: 0 };
-  const saved = figuresOf(parameters, direction);
-  moveAlong(parameters, prepared, direction, step);
-  const above = levelBody(machine);
-  restore(parameters, prepared, direction, saved);
-  moveAlong(parameters, prepared, direction, -step);
-  const below = levelBody(machine);
-  restore(parameters, prepared, direction, saved);
-  return {
-    mass: (above.mass - below.mass) / (2 * step),
-    x: (above.x - below.x) / (2 * step),
-    height: (above.height - below.height) / (2 * step),
-  };
+function loadFollows(machine: LoadWeighedSI): Readonly<Record<string, number>> {
+  const { aboard, sprung, rear, front } = machine;
+  const mass = aboard.front + aboard.rear - sprung.mass - rear.unsprung - front.unsprung;
+  return { mass, momentHeight: mass * aboard.height };
 }
 
-function movesOnOwnSag(
-  parameters: Parameters,
-  prepared: Prepared,
-  machine: WeighedSI,
-  directions: readonly Direction[],
-): readonly PointMass[] {
+function through<M extends MachineSI>(
+  machine: M,
+  inputs: readonly UncertainInput[],
+  readings: string,
+  weighed: Weighed<M>,
+): readonly UncertainInput[] {
+  const parameters = parametersOf(machine);
+  const prepared = prepare(parameters.machine);
+  const directions = directionsOf(parameters, inputs);
+  const at = weighed.found === null ? null : restAtWeighing(prepared, weighed.momentOfFound);
+  return inputs.map((input, i) => {
+    const kept = input.moves.filter((move) => !move.parameter.startsWith(readings));
+    const direction = directions[i]!;
+    if (direction.indices.length === 0 || !(direction.step > 0)) return { ...input, moves: kept };
+    return { ...input, moves: [...kept, ...movesOf(parameters, prepared, weighed, direction, at)] };
+  });
+}
+
+/** The rest at the weighing, and d(front wheel load)/d(found figure) there [N per unit]. */
+interface AtWeighing {
+  readonly state: State;
+  readonly response: number;
+}
+
+function restAtWeighing(prepared: Prepared, momentOfFound: number): AtWeighing {
   const state: State = new Float64Array(4);
   const settled: Settled = { converged: false, residual: 0, iterations: 0 };
   startState(prepared, state);
   settle(prepared, state, 0, 'none', settled);
-  if (!settled.converged)
+  if (!settled.converged) {
     throw new RangeError(`throughWeighing: no rest at the weighing, ${settled.residual} N left over`);
-  const byPlace = placeResponse(prepared, state, machine.sprung.mass);
-  return directions.map((direction) => {
-    const explicit = explicitMoves(parameters, prepared, machine, direction);
-    if (direction.indices.length === 0 || !(direction.step > 0)) return explicit;
-    const miss = frontMissChange(parameters, prepared, machine, state, direction);
-    return { ...explicit, x: -miss / byPlace };
-  });
-}
-
-/** d(front wheel load)/d(x of the body) at the weighing [N/m]. */
-function placeResponse(prepared: Prepared, state: State, mass: number): number {
-  gradientAt(prepared, state, 0);
+  }
   const change = new Float64Array(4);
-  change[PITCH] = GRAVITY * mass * Math.cos(state[PITCH]!);
+  change[PITCH] = GRAVITY * momentOfFound * Math.cos(state[PITCH]!);
   solveForChange(prepared, state, change);
-  return frontLoadChange(prepared, change);
+  return { state, response: frontLoadChange(prepared, change) };
 }
 
-/** d(front wheel load − front reading)/dq with the body's x as it is, mass and height following the scales [N per unit]. */
-function frontMissChange(
-  parameters: Parameters,
+/** Moves of the weighed mass's figures along one direction: a central difference of what is explicit, the rest by the balance. */
+function movesOf<M extends MachineSI>(
+  parameters: Parameters<M>,
   prepared: Prepared,
-  machine: WeighedSI,
-  state: State,
+  weighed: Weighed<M>,
   direction: Direction,
-): number {
-  const { gradient } = prepared;
+  at: AtWeighing | null,
+): readonly Move[] {
+  const { machine } = parameters;
   const { step } = direction;
+  const part = machine[weighed.part];
+  const own = { ...part };
   const saved = figuresOf(parameters, direction);
-  const body = { ...machine.sprung };
   const change = new Float64Array(4);
-  let direct = 0;
+  const slopes: Record<string, number> = {};
+  let miss = 0;
   for (const side of [1, -1] as const) {
-    moveAlong(parameters, prepared, direction, side * step);
-    const { mass, height } = levelBody(machine);
-    Object.assign(machine.sprung, { mass, height });
-    gradientAt(prepared, state, 0);
     const share = side / (2 * step);
-    change[HEAVE] = change[HEAVE]! - share * gradient.heave;
-    change[PITCH] = change[PITCH]! - share * gradient.pitch;
-    change[REAR_TRAVEL] = change[REAR_TRAVEL]! - share * gradient.rear.travel;
-    change[FRONT_TRAVEL] = change[FRONT_TRAVEL]! - share * gradient.front.travel;
-    direct += share * (gradient.front.wheelLoad - machine.weighing.front * GRAVITY);
-    Object.assign(machine.sprung, body);
+    moveAlong(parameters, prepared, direction, side * step);
+    const figures = weighed.follow(machine);
+    for (const [name, value] of Object.entries(figures)) slopes[name] = (slopes[name] ?? 0) + share * value;
+    if (at !== null) {
+      Object.assign(part, figures);
+      gradientAt(prepared, at.state, 0);
+      subtractGradient(prepared, share, change);
+      miss += share * (prepared.gradient.front.wheelLoad - weighed.frontReading(machine) * GRAVITY);
+      Object.assign(part, own);
+    }
     restore(parameters, prepared, direction, saved);
   }
-  gradientAt(prepared, state, 0);
-  solveForChange(prepared, state, change);
-  return direct + frontLoadChange(prepared, change);
+  if (at !== null && weighed.found !== null) {
+    gradientAt(prepared, at.state, 0);
+    solveForChange(prepared, at.state, change);
+    slopes[weighed.found] = -(miss + frontLoadChange(prepared, change)) / at.response;
+  }
+  return Object.entries(slopes)
+    .filter(([, by]) => by !== 0)
+    .map(([name, by]) => ({ parameter: `${weighed.part}.${name}`, by }));
+}
+
+function subtractGradient(prepared: Prepared, share: number, change: Float64Array): void {
+  const { gradient } = prepared;
+  change[HEAVE] = change[HEAVE]! - share * gradient.heave;
+  change[PITCH] = change[PITCH]! - share * gradient.pitch;
+  change[REAR_TRAVEL] = change[REAR_TRAVEL]! - share * gradient.rear.travel;
+  change[FRONT_TRAVEL] = change[FRONT_TRAVEL]! - share * gradient.front.travel;
 }
 
 function solveForChange(prepared: Prepared, state: State, change: Float64Array): void {
