@@ -1,18 +1,21 @@
 import * as z from 'zod/mini';
+import { descriptions } from './descriptions.ts';
 import type { Immutable } from './immutable.ts';
 import { id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
 import { fork, shock } from './struts.ts';
 
-const tyre = z.strictObject({
-  /** Unloaded, to the ground. */
-  radius: z.exactOptional(quantities.tyreRadius),
-  rate: z.exactOptional(quantities.tyreRate),
-  /** What the tyre may carry at its placard pressure. */
-  capacity: z.exactOptional(quantities.ratedMass),
-  loadIndex: z.exactOptional(z.int().check(z.minimum(20), z.maximum(100))),
-  pressure: z.exactOptional(quantities.tyrePressure),
-});
+const tyre = z
+  .strictObject({
+    /** Unloaded, to the ground. */
+    radius: z.exactOptional(quantities.tyreRadius),
+    rate: z.exactOptional(quantities.tyreRate),
+    /** What the tyre may carry at its placard pressure. */
+    capacity: z.exactOptional(quantities.ratedMass),
+    loadIndex: z.exactOptional(z.int().check(z.minimum(20), z.maximum(100))),
+    pressure: z.exactOptional(quantities.tyrePressure),
+  })
+  .register(descriptions, { id: 'tyre' });
 
 /** Wheel travel, upward from fully out, against the shock's eye-to-eye length there. */
 const travelRow = { wheel: quantities.wheelTravel, shock: quantities.shockLength };

@@ -37,6 +37,11 @@ export const quantities = Object.fromEntries(
   Object.entries(bounds).map(([kind, bound]) => [kind, quantity(kind, bound)]),
 ) as { readonly [K in keyof typeof bounds]: z.ZodMiniType<Quantity<(typeof bounds)[K]['dimension']>> };
 
+/** A quantity without its unit, in SI. */
+export function siOf(typed: Quantity): number {
+  return toSI(typed.value, typed.unit);
+}
+
 /** What a bound that is broken hands to the wording. */
 export interface OutOfBounds {
   readonly rule: 'outOfBounds' | 'plusMinusOutOfBounds';
@@ -55,7 +60,7 @@ export function boundedBy<T extends Quantity>(boundOf: (typed: T) => Bound) {
     const bound = boundOf(typed);
     const report = (rule: OutOfBounds['rule'], path: string[]) =>
       context.addIssue({ code: 'custom', path, params: { rule, bound, typed } satisfies OutOfBounds });
-    if (!holds(bound, toSI(typed.value, typed.unit))) report('outOfBounds', ['value']);
+    if (!holds(bound, siOf(typed))) report('outOfBounds', ['value']);
     if (typed.plusMinus && !widthHolds(typed.plusMinus, bound)) {
       report('plusMinusOutOfBounds', ['plusMinus', 'value']);
     }

@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { setting } from './adjusters.ts';
+import { descriptions } from './descriptions.ts';
 import type { Immutable } from './immutable.ts';
 import { id } from './names.ts';
 
 /** What one strut has in it and where its adjuster stands. */
-const side = z.strictObject({ spring: id, at: setting });
+const side = z.strictObject({ spring: id, at: setting }).register(descriptions, { id: 'side' });
 
 /** One strut with a spring; both alike; or left and right, each by itself. */
 const endSetting = z.union([

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { adjuster } from './adjusters.ts';
+import { descriptions } from './descriptions.ts';
 import type { Immutable } from './immutable.ts';
 import { quantities } from './quantity.ts';
 
@@ -16,17 +17,21 @@ const gas = z.strictObject({
 });
 
 /** The bump rubber, met at stroke `start`: F = rate · d + hardening · d³, d how far it is pressed. */
-const rubber = z.strictObject({
-  start: quantities.rubberStart,
-  rate: quantities.rubberRate,
-  hardening: z.exactOptional(quantities.rubberHardening),
-});
+const rubber = z
+  .strictObject({
+    start: quantities.rubberStart,
+    rate: quantities.rubberRate,
+    hardening: z.exactOptional(quantities.rubberHardening),
+  })
+  .register(descriptions, { id: 'rubber' });
 
 /** The top-out spring: works over the first `length` of the stroke and pulls the strut together. */
-const topOut = z.strictObject({
-  length: quantities.topOutLength,
-  rate: quantities.topOutRate,
-});
+const topOut = z
+  .strictObject({
+    length: quantities.topOutLength,
+    rate: quantities.topOutRate,
+  })
+  .register(descriptions, { id: 'topOut' });
 
 /** Air above the oil of each leg. `gap`: tube top to oil, leg fully in, spring and spacer out. */
 const trappedAir = z.strictObject({
