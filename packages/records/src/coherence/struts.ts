@@ -1,0 +1,65 @@
+import { type FieldPath, type Problem, problem } from '../problem.ts';
+import type { Machine } from '../schema/machine.ts';
+import { type Quantity, siOf } from '../schema/quantity.ts';
+import type { Rubber, Shock, TopOut } from '../schema/struts.ts';
+import { asTyped, isBelow, isBetween } from './compare.ts';
+
+/** Shock and fork by themselves: what works within the stroke lies within it, and the gas has room for the shaft. */
+export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
+  const path = ['machine', 'rear', 'shock'];
+  const { stroke, length, lengthAdjuster } = rear.shock;
+  yield* withinStroke(rear.shock, path);
+  yield* gasProblems(rear.shock, path);
+  if (stroke && length && !isBelow(stroke, length)) {
+    yield problem([...path, 'stroke'], 'notBelow', asTyped(stroke), 'the eye-to-eye length', asTyped(length));
+  }
+  if (lengthAdjuster) {
+    const { change, least, most } = lengthAdjuster;
+    if (!isBetween(change, least, most)) {
+      yield problem(
+        [...path, 'lengthAdjuster', 'change'],
+        'outsideEnds',
+        asTyped(change),
+        asTyped(least),
+        asTyped(most),
+      );
+    }
+  }
+  if (front.fork) yield* withinStroke(front.fork, ['machine', 'front', 'fork']);
+}
+
+interface Strut {
+  readonly stroke?: Quantity<'length'>;
+  readonly rubber?: Rubber | 'none';
+  readonly topOut?: TopOut | 'none';
+}
+
+function* withinStroke({ stroke, rubber, topOut }: Strut, path: FieldPath): Generator<Problem> {
+  if (!stroke) return;
+  if (rubber && rubber !== 'none' && !isBelow(rubber.start, stroke)) {
+    yield problem(
+      [...path, 'rubber', 'start'],
+      'notBelow',
+      asTyped(rubber.start),
+      'the stroke',
+      asTyped(stroke),
+    );
+  }
+  if (topOut && topOut !== 'none' && !isBelow(topOut.length, stroke)) {
+    yield problem(
+      [...path, 'topOut', 'length'],
+      'notBelow',
+      asTyped(topOut.length),
+      'the stroke',
+      asTyped(stroke),
+    );
+  }
+}
+
+function* gasProblems({ gas, stroke }: Shock, path: FieldPath): Generator<Problem> {
+  if (!gas || gas === 'none' || !gas.volume || !stroke) return;
+  const swept = (Math.PI / 4) * siOf(gas.shaft) ** 2 * siOf(stroke);
+  if (swept < siOf(gas.volume)) return;
+  const shaftInWords = `${(swept * 1e6).toFixed(1)} cm3`;
+  yield problem([...path, 'gas', 'volume'], 'gasTooSmall', asTyped(gas.volume), shaftInWords);
+}
