@@ -1,0 +1,157 @@
+import fc from 'fast-check';
+import type { Machine } from '../schema/machine.ts';
+import type { EndSetting } from '../schema/setups.ts';
+import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
+import {
+  arbitraryLoadCases,
+  arbitraryPlace,
+  arbitraryTargetSet,
+  arbitraryThing,
+  listOf,
+} from './arbitraryLoads.ts';
+import { arbitraryQuantity as quantity } from './arbitraryQuantity.ts';
+import { arbitrarySpring } from './arbitrarySprings.ts';
+import {
+  arbitraryAdjuster,
+  arbitraryFork,
+  arbitraryForkSize,
+  arbitraryShock,
+  arbitraryShockSize,
+  arbitraryTravel,
+  type StrutSize,
+} from './arbitraryStruts.ts';
+
+/**
+ * Any job that the reader accepts, within what a machine can be: every kind of travel, spring, adjuster and load case,
+ * in every unit, optional parts there or not. All of it is invented. For property tests here and elsewhere.
+ */
+export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
+  .record({
+    ends: arbitraryEnds(),
+    machineAlone: arbitraryMachineAlone(),
+    places: listOf('place', 1, 4, arbitraryPlace),
+    things: listOf('thing', 0, 4, arbitraryThing),
+    targetSets: listOf('set', 0, 2, arbitraryTargetSet),
+    note: fc.string({ maxLength: 200 }),
+  })
+  .chain(({ ends, machineAlone, places, things, targetSets, note }) =>
+    arbitraryLoadCases(Object.keys(things), Object.keys(places)).map((loadCases) => ({
+      format: jobFormat,
+      version: jobVersion,
+      name: 'an invented job',
+      ...(note === '' ? {} : { note }),
+      machine: { ...machineAlone, rear: ends.rear, front: ends.front, places },
+      springs: ends.springs,
+      things,
+      loadCases,
+      targetSets,
+      ...(Object.keys(targetSets).length > 0 ? { targetSet: Object.keys(targetSets)[0]! } : {}),
+      setups: { asFound: ends.asFound },
+      choice: ends.choice,
+    })),
+  );
+
+/** What is told of the machine beside its two ends and its places. */
+function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 'places'>> {
+  return fc.record(
+    {
+      name: fc.constantFrom('grey tourer', 'long-travel machine', 'Dicke Berta'),
+      kind: fc.constant('solo' as const),
+      ridingHeightControl: fc.constantFrom('none', 'self-levelling', 'electronic'),
+      wheelbase: quantity('length', 1.35, 1.75),
+      rake: quantity('angle', 0.4, 0.58),
+      forkOffset: quantity('length', 0.02, 0.07),
+      seat: fc.record({ x: quantity('length', 0.3, 0.6), height: quantity('length', 0.68, 0.88) }),
+      weighing: fc.record(
+        {
+          front: quantity('mass', 95, 190),
+          rear: quantity('mass', 95, 220),
+          fuel: quantity('volume', 0.001, 0.012),
+          attitude: fc.constantFrom('own sag', 'level'),
+          massCentreHeight: quantity('length', 0.42, 0.65),
+        },
+        { requiredKeys: ['front', 'rear', 'attitude'] },
+      ),
+      tank: fc.record(
+        {
+          capacity: quantity('volume', 0.013, 0.03),
+          at: fc.record({ x: quantity('length', 0.6, 0.9), height: quantity('length', 0.7, 0.95) }),
+        },
+        { requiredKeys: ['capacity'] },
+      ),
+      limits: fc.record(
+        {
+          gross: quantity('mass', 380, 650),
+          frontAxle: quantity('mass', 150, 250),
+          rearAxle: quantity('mass', 220, 420),
+        },
+        { requiredKeys: [] },
+      ),
+    },
+    { requiredKeys: ['name', 'kind', 'weighing'] },
+  );
+}
+
+interface Ends extends Pick<Machine, 'rear' | 'front'>, Pick<JobDocument, 'springs'> {
+  readonly asFound: JobDocument['setups']['asFound'];
+  readonly choice: NonNullable<JobDocument['choice']>;
+}
+
+function arbitraryEnds(): fc.Arbitrary<Ends> {
+  const sizes = fc.tuple(arbitraryShockSize, arbitraryForkSize);
+  return sizes.chain(([shockSize, forkSize]) =>
+    fc
+      .record({
+        count: fc.constantFrom(1 as const, 2 as const),
+        hasFork: fc.boolean(),
+        shock: arbitraryShock(shockSize),
+        fork: arbitraryFork(forkSize),
+        travel: arbitraryTravel(shockSize),
+        wheels: fc.tuple(arbitraryWheel, arbitraryWheel),
+        pivot: fc.record({ x: quantity('length', 0.45, 0.6), height: quantity('length', 0.32, 0.46) }),
+        rear: arbitraryFitting('rear', shockSize),
+        front: arbitraryFitting('front', forkSize),
+      })
+      .map(({ count, hasFork, shock, fork, travel, wheels, pivot, rear, front }) => ({
+        rear: { ...wheels[0], travel, pivot, shock: { count, ...shock, adjuster: rear.adjuster } },
+        front: { ...wheels[1], ...(hasFork ? { fork: { ...fork, adjuster: front.adjuster } } : {}) },
+        springs: { ...rear.springs, ...(hasFork ? front.springs : {}) },
+        asFound: { rear: rear.sides[count], ...(hasFork ? { front: front.sides[2] } : {}) },
+        choice: { rear: rear.first, ...(hasFork ? { front: front.first } : {}) },
+      })),
+  );
+}
+
+const arbitraryWheel = fc.record(
+  {
+    unsprung: quantity('mass', 14, 32),
+    tyre: fc.record(
+      {
+        radius: quantity('length', 0.29, 0.34),
+        rate: quantity('rate', 1.3e5, 2.4e5),
+        capacity: quantity('mass', 180, 400),
+        loadIndex: fc.integer({ min: 50, max: 80 }),
+        pressure: quantity('pressure', 2e5, 3e5),
+      },
+      { requiredKeys: [] },
+    ),
+    measuredAt: quantity('length', 0, 0.03),
+  },
+  { requiredKeys: [] },
+);
+
+/** The springs of an end, its adjuster, and which of the springs stand in it and how: for one strut and for two. */
+function arbitraryFitting(end: 'rear' | 'front', size: StrutSize) {
+  return fc
+    .record({
+      springs: listOf(end, 1, 3, arbitrarySpring(end, size)),
+      adjusted: arbitraryAdjuster(size),
+      areAlike: fc.boolean(),
+    })
+    .map(({ springs, adjusted: { adjuster, at }, areAlike }) => {
+      const ids = Object.keys(springs);
+      const [left, right] = [ids[0]!, ids.at(-1)!].map((spring) => ({ spring, at }));
+      const two: EndSetting = areAlike ? { both: left! } : { left: left!, right: right! };
+      return { springs, adjuster, first: ids[0]!, sides: { 1: { single: left! }, 2: two } };
+    });
+}
