@@ -109,14 +109,14 @@ describe('travel', () => {
   test('by table stays within what the stroke and the length allow', () => {
     expect(problemsWith(table([0, 330], [40, 300], [80, 270]), stroke)).toEqual([]);
     expect(problemsWith(table([0, 330], [40, 300], [80, 268]), stroke)).toEqual([
-      `${travel}.kind: beyondStroke`,
+      `${travel}.rows: beyondStroke`,
     ]);
     expect(messageWith(table([0, 330], [40, 300], [80, 268]), stroke)).toContain(
       'goes from 330 mm to 268 mm, which is more than its stroke of 60 mm allows',
     );
     expect(
       problemsWith(table([0, 330], [40, 300], [80, 270]), ['machine.rear.shock.length', mm(325)]),
-    ).toEqual([`${travel}.kind: beyondLength`]);
+    ).toEqual([`${travel}.rows: beyondLength`]);
   });
 
   test('by tape has four points, and may have a height twice', () => {
@@ -134,7 +134,7 @@ describe('travel', () => {
   test('by tape may be off the stroke by a millimetre at each end', () => {
     expect(problemsWith(taped([0, 331], [30, 312], [60, 296], [90, 269.5]), stroke)).toEqual([]);
     expect(problemsWith(taped([0, 331], [30, 312], [60, 296], [90, 268]), stroke)).toEqual([
-      `${travel}.kind: beyondStroke`,
+      `${travel}.points: beyondStroke`,
     ]);
   });
 

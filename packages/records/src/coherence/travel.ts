@@ -1,7 +1,8 @@
 import { type Problem, problem } from '../problem.ts';
 import { bounds } from '../schema/bounds.ts';
 import type { Rear, Travel } from '../schema/machine.ts';
-import { type Quantity, siOf } from '../schema/quantity.ts';
+import { siOf } from '../schema/quantity.ts';
+import type { Shock } from '../schema/struts.ts';
 import { rangeInWords } from '../wording/range.ts';
 import { asTyped, isBelow } from './compare.ts';
 import { notFalling, notRising } from './tables.ts';
@@ -26,12 +27,12 @@ export function* travelProblems(rear: Rear): Generator<Problem> {
     case 'taped':
       yield* tapedProblems(travel);
   }
-  yield* strokeProblems(rear, shockLengths(travel), tolerance[travel.kind]);
+  yield* lengthProblems(rear.shock, travel);
 }
 
 /**
  * Total wheel travel [m] that a rear end can have, as far as it is told: stroke by the ratio, or the table's last row.
- * Undefined where the stroke is not given.
+ * Undefined where the stroke is not given, or where a tape may have stopped short of the end.
  */
 export function wheelTravelOf({ travel, shock }: Rear): number | undefined {
   switch (travel.kind) {
@@ -42,7 +43,7 @@ export function wheelTravelOf({ travel, shock }: Rear): number | undefined {
     case 'table':
       return Math.max(...travel.rows.map(({ wheel }) => siOf(wheel)));
     case 'taped':
-      return undefined; // the tape may have stopped short of the end
+      return undefined;
   }
 }
 
@@ -74,20 +75,22 @@ function* tapedProblems({ points }: Extract<Travel, { kind: 'taped' }>): Generat
   }
 }
 
-function shockLengths(travel: Extract<Travel, { kind: 'table' | 'taped' }>): Quantity<'length'>[] {
-  const rows = travel.kind === 'table' ? travel.rows : Object.values(travel.points);
-  return rows.map(({ shock }) => shock).sort((a, b) => siOf(a) - siOf(b));
-}
-
-function* strokeProblems(rear: Rear, lengths: Quantity<'length'>[], off: number): Generator<Problem> {
-  const { stroke, length, lengthAdjuster } = rear.shock;
+function* lengthProblems(
+  shock: Shock,
+  travel: Extract<Travel, { kind: 'table' | 'taped' }>,
+): Generator<Problem> {
+  const [rows, field] =
+    travel.kind === 'table' ? [travel.rows, 'rows'] : [Object.values(travel.points), 'points'];
+  const lengths = rows.map((row) => row.shock).sort((a, b) => siOf(a) - siOf(b));
   const [shortest, longest] = [lengths[0], lengths.at(-1)];
   if (!shortest || !longest) return;
+  const { stroke, length, lengthAdjuster } = shock;
+  const off = tolerance[travel.kind];
   if (stroke && siOf(longest) - siOf(shortest) > siOf(stroke) + off) {
-    yield problem([...path, 'kind'], 'beyondStroke', asTyped(longest), asTyped(shortest), asTyped(stroke));
+    yield problem([...path, field], 'beyondStroke', asTyped(longest), asTyped(shortest), asTyped(stroke));
   }
   // With a length adjuster the table may have been taken at another length than the one that is typed.
   if (length && !lengthAdjuster && siOf(longest) > siOf(length) + off) {
-    yield problem([...path, 'kind'], 'beyondLength', asTyped(longest), asTyped(length));
+    yield problem([...path, field], 'beyondLength', asTyped(longest), asTyped(length));
   }
 }
