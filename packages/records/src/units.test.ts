@@ -14,24 +14,28 @@ import {
 const allUnits = dimensions.flatMap((dimension) => [...unitsOf(dimension)]) as Unit[];
 const offsetFree = allUnits.filter((unit) => unit !== 'C' && unit !== 'F');
 
-/** Conversion factors as printed: NIST SP 811 (2008), appendix B.8, seven significant digits; exact ones bold there. */
-const printed: readonly [number, Unit, number][] = [
+/** scipy.constants of SciPy 1.17.1 (lb, lbf, kgf, lbf/inch, psi, lbf·foot, gallon_US, degree, convert_temperature), as it printed them. */
+const bySciPy: readonly [number, Unit, number][] = [
   [1, 'in', 0.0254],
-  [1, 'lb', 0.45359237],
-  [1, 'lbf', 4.448222],
+  [1, 'lb', 0.45359236999999997],
+  [1, 'lbf', 4.4482216152605],
   [1, 'kgf', 9.80665],
-  [1, 'lbf/in', 175.1268],
-  [1, 'psi', 6894.757],
-  [1, 'lbf·ft', 1.355818],
-  [1, 'gal (US)', 0.003785412],
-  [1, 'deg', 0.01745329],
-  [32, 'F', 273.15],
+  [1, 'lbf/in', 175.12683524647636],
+  [1, 'psi', 6894.757293168361],
+  [1, 'lbf·ft', 1.3558179483314001],
+  [1, 'gal (US)', 0.0037854117839999997],
+  [1, 'deg', 0.017453292519943295],
+  [1, 'bar', 100000],
+  [1, 'l', 0.001],
   [0, 'C', 273.15],
+  [32, 'F', 273.15],
+  [70, 'F', 294.26111111],
 ];
 
 describe('units', () => {
-  test.each(printed)('%d %s is %d in SI, as printed in NIST SP 811', (value, unit, si) => {
-    expect(Math.abs(toSI(value, unit) / si - 1)).toBeLessThan(5e-7); // half a unit in the seventh digit of 1.000000
+  test.each(bySciPy)('%d %s is %d in SI, as in scipy.constants', (value, unit, si) => {
+    // Both round a few products of exact factors: some units in the sixteenth digit. 70 F was printed to eleven digits.
+    expect(Math.abs(toSI(value, unit) / si - 1)).toBeLessThan(value === 70 ? 2e-11 : 1e-15);
   });
 
   test('an inch, a pound and a kilogram-force per millimetre are exact', () => {

@@ -4,11 +4,10 @@
  * A typed value is never converted for storage: 160 lbf/in stays 160 lbf/in in the job. These two functions take the
  * unit off once on the way in and put it on once on the way out.
  *
- * Each unit is a ratio of two whole numbers, SI = (value + shift) · times / over, so that 9.5 mm gives the very
- * number 0.0095 and not its neighbour.
- * Sources: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, US gallon = 231 in³: NIST Handbook 44, appendix C. Standard
- * acceleration of free fall 9.80665 m/s², °C and °F: BIPM, The International System of Units, 9th ed., and NIST SP 811,
- * appendix B.
+ *   SI = (value + shift) · times / over
+ * with whole numbers (but for the degree of angle), so that 9.5 mm gives the very number 0.0095 and not its neighbour.
+ * Exact by definition: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, 1 gal (US) = 231 in³, standard gravity 9.80665 m/s²,
+ * 0 °C = 273.15 K, 0 °F = 459.67 °F above absolute zero (definitions from memory). Checked beside: scipy.constants.
  */
 interface Scale {
   readonly times: number;

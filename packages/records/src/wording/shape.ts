@@ -54,7 +54,7 @@ function say(issue: RawIssue, path: FieldPath): Problem[] {
     case 'invalid_format':
       return [problem(path, 'badId')];
     case 'custom':
-      return [outOfBounds(path, issue.params as unknown as OutOfBounds)];
+      return [outOfBounds(path, issue.params as OutOfBounds)];
     case 'too_small':
       return [problem(path, 'tooSmall', amount(issue.input), Number(issue.minimum))];
     case 'too_big':
