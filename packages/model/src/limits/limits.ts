@@ -13,6 +13,7 @@ export interface PlaceLoad {
   readonly limit: number | null;
   /** What the limit counts that lies there, and on places that this one carries. */
   readonly onIt: number;
+  readonly plusMinus: number;
 }
 
 /** What limits are about; a place by its id. */
@@ -58,7 +59,9 @@ export function limitsOf(
     result({ kind: 'front axle' }, loads.front, loads.frontPlusMinus, limits.frontAxle),
     result({ kind: 'rear tyre' }, loads.rear, loads.rearPlusMinus, limits.rearTyre),
     result({ kind: 'front tyre' }, loads.front, loads.frontPlusMinus, limits.frontTyre),
-    ...places.map((place) => result({ kind: 'place', place: place.id }, place.onIt, 0, place.limit)),
+    ...places.map((place) =>
+      result({ kind: 'place', place: place.id }, place.onIt, place.plusMinus, place.limit),
+    ),
   ];
 }
 

@@ -1,0 +1,115 @@
+import type { AdjusterSI } from '@sagwright/model/plan/adjuster';
+import type { Adjuster, Setting } from '@sagwright/records/schema/adjusters';
+import { siOf } from '@sagwright/records/schema/quantity';
+import type { Desk } from './desk.ts';
+
+/** An adjuster without its doubt: only readings and lengths carry that. Null where there is none. */
+export function adjusterOf(adjuster: Adjuster | undefined): AdjusterSI | null {
+  if (adjuster === undefined) return null;
+  switch (adjuster.kind) {
+    case 'none':
+      return null;
+    case 'collar': {
+      const [least, most] = collarEnds(adjuster);
+      const lead = siOf(adjuster.lead);
+      const grows = adjuster.reading === 'grows with preload';
+      return {
+        kind: 'continuous',
+        most: most - least,
+        quantum: lead / 4,
+        lead,
+        readingAtZero: grows ? least : most,
+        sense: grows ? 1 : -1,
+      };
+    }
+    case 'cap': {
+      const lead = siOf(adjuster.lead);
+      return {
+        kind: 'continuous',
+        most: adjuster.turns * lead,
+        quantum: lead / 4,
+        lead,
+        readingAtZero: 0,
+        sense: 1,
+      };
+    }
+    case 'cam':
+      return { kind: 'steps', positions: adjuster.steps.map(siOf) };
+    case 'clicks': {
+      const alive = adjuster.count - (adjuster.dead ?? 0);
+      return {
+        kind: 'steps',
+        positions: Array.from({ length: alive + 1 }, (_, i) => i * siOf(adjuster.perClick)),
+      };
+    }
+    case 'spacer': {
+      const least = siOf(adjuster.least);
+      const quantum = siOf(adjuster.cut);
+      return {
+        kind: 'continuous',
+        most: siOf(adjuster.most) - least,
+        quantum,
+        lead: null,
+        readingAtZero: least,
+        sense: 1,
+      };
+    }
+  }
+}
+
+/** How far an adjuster squeezes the spring from its loosest end [m], as it was read; null where only the preload was read. */
+export function positionOf(
+  desk: Desk,
+  path: string,
+  adjuster: Adjuster | undefined,
+  setting: Setting,
+): number | null {
+  const { take } = desk;
+  if (adjuster === undefined) return null;
+  if ('reading' in setting && adjuster.kind === 'collar') {
+    return collarPosition(adjuster, take.known(`${path}.reading`, setting.reading, 'collar'));
+  }
+  if ('turns' in setting && adjuster.kind === 'cap') return setting.turns * siOf(adjuster.lead);
+  if ('step' in setting && adjuster.kind === 'cam') return siOf(adjuster.steps[setting.step - 1]!);
+  if ('click' in setting && adjuster.kind === 'clicks') {
+    return Math.max(0, setting.click - (adjuster.dead ?? 0)) * siOf(adjuster.perClick);
+  }
+  if ('spacer' in setting && adjuster.kind === 'spacer') {
+    return take.known(`${path}.spacer`, setting.spacer, 'collar') - siOf(adjuster.least);
+  }
+  return null;
+}
+
+/** Installed spring length [m], shock fully out, with the adjuster at its loosest end; null where nobody read one. */
+export function lengthAtZero(desk: Desk, path: string, adjuster: Adjuster | undefined): number | null {
+  const { take } = desk;
+  if (adjuster === undefined || adjuster.kind === 'none' || adjuster.springLength === undefined) return null;
+  if (adjuster.kind === 'collar') {
+    const length = take.known(`${path}.springLength.length`, adjuster.springLength.length, 'springLength');
+    return length + collarPosition(adjuster, siOf(adjuster.springLength.at));
+  }
+  if (adjuster.kind === 'spacer') {
+    const length = take.known(`${path}.springLength.length`, adjuster.springLength.length, 'springLength');
+    return length + siOf(adjuster.springLength.at) - siOf(adjuster.least);
+  }
+  return take.known(`${path}.springLength`, adjuster.springLength, 'springLength');
+}
+
+/** Position at which a collar just touches the fitted spring [m]; null where nobody read it. */
+export function touchPosition(desk: Desk, path: string, adjuster: Adjuster | undefined): number | null {
+  if (adjuster?.kind !== 'collar' || adjuster.touches === undefined) return null;
+  return collarPosition(adjuster, desk.take.known(`${path}.touches`, adjuster.touches, 'collar'));
+}
+
+type Collar = Extract<Adjuster, { kind: 'collar' }>;
+
+function collarPosition(adjuster: Collar, reading: number): number {
+  const [least, most] = collarEnds(adjuster);
+  return adjuster.reading === 'grows with preload' ? reading - least : most - reading;
+}
+
+/** The ends of a collar's readings, the smaller first: they may be typed in either order. */
+function collarEnds(adjuster: Collar): readonly [number, number] {
+  const ends = [siOf(adjuster.least), siOf(adjuster.most)] as const;
+  return [Math.min(...ends), Math.max(...ends)];
+}

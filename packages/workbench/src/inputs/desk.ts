@@ -1,0 +1,51 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import type { Take } from './take.ts';
+
+/** What cannot be computed with, and why, with the path of the field that caused it. */
+export interface InputProblem {
+  readonly path: string;
+  readonly code: 'impossible' | 'out of scope';
+  readonly message: string;
+}
+
+/** Something said about the sum that is no figure: a part not known, a caution. Worded by the catalogue. */
+export interface Note {
+  readonly code: NoteCode;
+  readonly path: string;
+}
+
+export type NoteCode =
+  | 'rubber not known'
+  | 'top-out not known'
+  | 'axle path straight'
+  | 'one diameter for bore and seal'
+  | 'bushes and pivot friction zero'
+  | 'target set shipped'
+  | 'no target'
+  | 'fuel not known'
+  | 'riding height control'
+  | 'sides differ'
+  | 'position not known';
+
+/** What lies on the desk while a job is taken apart. */
+export interface Desk {
+  readonly job: JobDocument;
+  readonly take: Take;
+  readonly problems: InputProblem[];
+  readonly notes: Note[];
+}
+
+export function impossible(desk: Desk, path: string, message: string): void {
+  desk.problems.push({ path, code: 'impossible', message });
+}
+
+export function note(desk: Desk, code: NoteCode, path: string): void {
+  if (!desk.notes.some((each) => each.code === code && each.path === path)) desk.notes.push({ code, path });
+}
+
+/** Members of a list in their order, with their ids. */
+export function inOrder<T extends { readonly order: number }>(
+  members: Readonly<Record<string, T>>,
+): readonly (readonly [string, T])[] {
+  return Object.entries(members).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
+}

@@ -1,0 +1,215 @@
+import type { AxlePathSI } from '@sagwright/model/rear/axlePath';
+import { type KinematicsSI, travelAtStroke } from '@sagwright/model/rear/kinematics';
+import type { EndSI } from '@sagwright/model/statics/machine';
+import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
+import type { Tyre } from '@sagwright/records/schema/machine';
+import { siOf } from '@sagwright/records/schema/quantity';
+import { unsprungShare } from './assumptions.ts';
+import { type Desk, impossible, note } from './desk.ts';
+import { type EndFigures, endFigures } from './ends.ts';
+import { legAir, rubberOf, shockGas, topOutOf } from './struts.ts';
+import { rearKinematics } from './travel.ts';
+
+/** The machine as it was weighed, and the springs of both ends. */
+export interface MachineFigures {
+  readonly machine: UnweighedSI;
+  readonly weighing: WeighingSI;
+  readonly rear: EndFigures;
+  readonly front: EndFigures;
+}
+
+export function machineFigures(desk: Desk): MachineFigures {
+  const { take, job } = desk;
+  const { machine } = job;
+  const wheelbase = take.orAssumed('machine.wheelbase', machine.wheelbase, 'geometry', 'wheelbase');
+  const weighing: WeighingSI = {
+    front: take.known('machine.weighing.front', machine.weighing.front, 'scale'),
+    rear: take.known('machine.weighing.rear', machine.weighing.rear, 'scale'),
+    wholeHeight: take.orAssumed(
+      'machine.weighing.massCentreHeight',
+      machine.weighing.massCentreHeight,
+      'massCentre',
+      'massCentreHeight',
+    ),
+    attitude: machine.weighing.attitude,
+  };
+  const rear = rearEnd(desk, weighing);
+  const front = frontEnd(desk, weighing);
+  note(desk, 'bushes and pivot friction zero', 'machine.rear');
+  return {
+    machine: {
+      geometry: {
+        wheelbase,
+        rake: take.orAssumed('machine.rake', machine.rake, 'angle', 'rake'),
+        forkOffset:
+          machine.forkOffset === undefined
+            ? null
+            : take.known('machine.forkOffset', machine.forkOffset, 'offset'),
+        seat:
+          machine.seat === undefined
+            ? null
+            : {
+                x: take.known('machine.seat.x', machine.seat.x, 'geometry'),
+                height: take.known('machine.seat.height', machine.seat.height, 'geometry'),
+              },
+      },
+      load: { mass: 0, momentX: 0, momentHeight: 0 },
+      rear: rear.end,
+      front: front.end,
+    },
+    weighing,
+    rear: rear.figures,
+    front: front.figures,
+  };
+}
+
+interface End {
+  readonly end: EndSI;
+  readonly figures: EndFigures;
+}
+
+function rearEnd(desk: Desk, weighing: WeighingSI): End {
+  const { take, job } = desk;
+  const { rear, wheelbase } = job.machine;
+  const { shock } = rear;
+  const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
+  const extended =
+    shock.length === undefined ? null : siOf(shock.length) + siOfOr(shock.lengthAdjuster?.change);
+  const figures = endFigures(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
+  const shared = {
+    gas: shockGas(desk, shock.gas, strokeMax),
+    rubber: rubberOf(desk, 'machine.rear.shock.rubber', shock.rubber),
+    topOut: topOutOf(desk, 'machine.rear.shock.topOut', shock.topOut),
+    friction: take.orAssumed('machine.rear.shock.friction', shock.friction, 'friction', 'rearFriction'),
+  };
+  const radius = take.orAssumed(
+    'machine.rear.tyre.radius',
+    rear.tyre?.radius,
+    'tyreRadius',
+    'tyreRadiusRear',
+  );
+  const kinematics = rearKinematics(desk, rear.travel, extended);
+  const rise = travelOf(desk, kinematics, strokeMax) - siOfOr(rear.measuredAt);
+  return {
+    figures,
+    end: {
+      unsprung: unsprungOf(desk, 'rear', weighing),
+      tyre: { radius, rate: tyreRate(desk, 'rear', rear.tyre) },
+      referenceTravel: siOfOr(rear.measuredAt),
+      strokeMax,
+      kinematics,
+      axlePath: axlePathOf(desk, radius, rise, wheelbase === undefined ? null : siOf(wheelbase)),
+      struts: figures.struts.map((strut) => ({ ...strut, ...shared })),
+    },
+  };
+}
+
+function frontEnd(desk: Desk, weighing: WeighingSI): End {
+  const { take, job } = desk;
+  const { front } = job.machine;
+  const { fork } = front;
+  const strokeMax = take.orAssumed('machine.front.fork.stroke', fork?.stroke, 'stroke', 'forkStroke');
+  const setting = job.setups.asFound.front;
+  const figures =
+    setting === undefined ? assumedFork(desk) : endFigures(desk, 'front', 2, fork?.adjuster, setting);
+  const friction = take.orAssumed('machine.front.fork.friction', fork?.friction, 'friction', 'forkFriction');
+  const shared = {
+    gas: legAir(desk, fork?.air, strokeMax),
+    rubber: rubberOf(desk, 'machine.front.fork.rubber', fork?.rubber),
+    topOut: topOutOf(desk, 'machine.front.fork.topOut', fork?.topOut),
+    friction: friction / figures.struts.length,
+  };
+  return {
+    figures,
+    end: {
+      unsprung: unsprungOf(desk, 'front', weighing),
+      tyre: {
+        radius: take.orAssumed(
+          'machine.front.tyre.radius',
+          front.tyre?.radius,
+          'tyreRadius',
+          'tyreRadiusFront',
+        ),
+        rate: tyreRate(desk, 'front', front.tyre),
+      },
+      referenceTravel: siOfOr(front.measuredAt),
+      strokeMax,
+      kinematics: { kind: 'fork' },
+      axlePath: { kind: 'fork' },
+      struts: figures.struts.map((strut) => ({ ...strut, ...shared })),
+    },
+  };
+}
+
+/** A fork that nobody looked into: two equal legs, assumed. */
+function assumedFork(desk: Desk): EndFigures {
+  const rate = desk.take.orAssumed('setups.asFound.front.rate', undefined, 'springRate', 'forkSpringRate');
+  const preload = desk.take.orAssumed('setups.asFound.front.preload', undefined, 'collar', 'forkPreload');
+  const leg = { spring: { kind: 'linear', rate }, preload } as const;
+  return { fitted: null, struts: [leg, leg], found: null, choices: {} };
+}
+
+function unsprungOf(desk: Desk, end: 'rear' | 'front', weighing: WeighingSI): number {
+  const { take, job } = desk;
+  const path = `machine.${end}.unsprung`;
+  const typed = job.machine[end].unsprung;
+  const { share, why } = unsprungShare[end];
+  const usual = share * (weighing.front + weighing.rear);
+  const width = (usual * unsprungShare.plusMinus.value) / 100;
+  const mass =
+    typed === undefined
+      ? take.workedOut(path, usual, width, 'mass', 'kg', why)
+      : take.known(path, typed, 'unsprung');
+  if (!(mass < weighing[end])) {
+    impossible(
+      desk,
+      path,
+      `Mass that moves with the ${end} wheel: ${mass.toFixed(1)} kg, but the scale under it reads ${weighing[end].toFixed(1)} kg; it must be less. Check the scale reading and the unsprung mass.`,
+    );
+  }
+  return mass;
+}
+
+function tyreRate(desk: Desk, end: 'rear' | 'front', tyre: Tyre | undefined): number {
+  const assumption = end === 'rear' ? 'tyreRateRear' : 'tyreRateFront';
+  return desk.take.orAssumed(`machine.${end}.tyre.rate`, tyre?.rate, 'tyreRate', assumption);
+}
+
+/** Wheel travel at full stroke [m]; told where the ratio never lets the shock make its stroke. */
+function travelOf(desk: Desk, kinematics: KinematicsSI, strokeMax: number): number {
+  if (kinematics.kind === 'quadratic' && kinematics.slope ** 2 + 4 * kinematics.bend * strokeMax <= 0) {
+    impossible(
+      desk,
+      'machine.rear.travel',
+      `Rear travel: on these points the shock stops shortening before its stroke of ${(strokeMax * 1000).toFixed(1)} mm. Check the stroke and the points.`,
+    );
+    return 0;
+  }
+  return travelAtStroke(kinematics, 0, strokeMax);
+}
+
+/** `rise`: how far the wheel rises above where the pivot was measured, at full travel [m]. */
+function axlePathOf(desk: Desk, radius: number, rise: number, wheelbase: number | null): AxlePathSI {
+  const { take, job } = desk;
+  const { pivot } = job.machine.rear;
+  if (pivot === undefined) {
+    note(desk, 'axle path straight', 'machine.rear.pivot');
+    return { kind: 'straight' };
+  }
+  const pivotX = take.known('machine.rear.pivot.x', pivot.x, 'geometry');
+  const pivotHeight = take.known('machine.rear.pivot.height', pivot.height, 'geometry');
+  const arm = Math.hypot(pivotX, pivotHeight - radius);
+  const above = Math.max(Math.abs(radius + rise - pivotHeight), Math.abs(radius - rise - pivotHeight));
+  if (!(pivotX > 0.15) || (wheelbase !== null && pivotX > wheelbase) || !(above < 0.9 * arm)) {
+    impossible(
+      desk,
+      'machine.rear.pivot',
+      `Swingarm pivot: ${(pivotX * 1000).toFixed(0)} mm ahead of the rear axle and ${(pivotHeight * 1000).toFixed(0)} mm high; it must lie 150 mm or more ahead, behind the front axle, and the arm must be long enough for ${(rise * 1000).toFixed(0)} mm of wheel travel.`,
+    );
+  }
+  return { kind: 'circle', pivotX, pivotHeight };
+}
+
+function siOfOr(typed: Parameters<typeof siOf>[0] | undefined): number {
+  return typed === undefined ? 0 : siOf(typed);
+}

@@ -1,0 +1,88 @@
+import { forkAir, type GasSI } from '@sagwright/model/dampers/gas';
+import type { RubberSI } from '@sagwright/model/dampers/rubber';
+import type { TopOutSI } from '@sagwright/model/dampers/topOut';
+import { ATMOSPHERE } from '@sagwright/model/statics/machine';
+import { siOf } from '@sagwright/records/schema/quantity';
+import type { Fork, Rubber, Shock, TopOut } from '@sagwright/records/schema/struts';
+import { assumptions } from './assumptions.ts';
+import { type Desk, impossible, note } from './desk.ts';
+
+/** Temperature at which a machine stands while its sag is read [K]: 20 °C. */
+const SETTLED = 293.15;
+
+/** Gas of each rear shock; assumed where nobody said, null where there is none. */
+export function shockGas(desk: Desk, gas: Shock['gas'], stroke: number): GasSI | null {
+  if (gas === 'none') return null;
+  const { take } = desk;
+  const path = 'machine.rear.shock.gas';
+  const diameter = take.orAssumed(`${path}.shaft`, gas?.shaft, 'shaft', 'gasShaft');
+  const gauge = take.orAssumed(`${path}.pressure`, gas?.pressure, 'gasPressure', 'gasPressure');
+  const area = circle(diameter);
+  const volume = gasVolume(desk, gas, area * stroke);
+  const warm = gas?.temperature === undefined ? 1 : SETTLED / siOf(gas.temperature);
+  if (!(volume > 1.02 * area * stroke)) {
+    impossible(
+      desk,
+      `${path}.volume`,
+      `Gas of the shock: ${(volume * 1e6).toFixed(1)} ml, but the shaft takes up ${(area * stroke * 1e6).toFixed(1)} ml at full stroke; the gas needs more room. Is it the volume with the shock fully out?`,
+    );
+    return null;
+  }
+  return { area, pressure: (gauge + ATMOSPHERE) * warm, volume, exponent: 1 };
+}
+
+/** Typed, or assumed: and then at least three times what the shaft takes up, as any damper has. */
+function gasVolume(desk: Desk, gas: Exclude<Shock['gas'], 'none'>, swept: number): number {
+  const { take } = desk;
+  const path = 'machine.rear.shock.gas.volume';
+  if (gas?.volume !== undefined) return take.known(path, gas.volume, 'gasVolume');
+  const usual = take.orAssumed(path, undefined, 'gasVolume', 'gasVolume');
+  if (usual > 3 * swept) return usual;
+  return take.workedOut(
+    path,
+    3 * swept,
+    0.6 * swept,
+    'volume',
+    'ml',
+    `${assumptions.gasVolume.why}; here three times the shaft's`,
+  );
+}
+
+/** Air of each fork leg; assumed where nobody said, null where there is none. */
+export function legAir(desk: Desk, air: Fork['air'], stroke: number): GasSI | null {
+  if (air === 'none') return null;
+  const { take } = desk;
+  const path = 'machine.front.fork.air';
+  const gap = take.orAssumed(`${path}.gap`, air?.gap, 'airGap', 'airGap');
+  const bore = air?.bore === undefined ? null : take.known(`${path}.bore`, air.bore, 'tube');
+  const seal = air?.seal === undefined ? null : take.known(`${path}.seal`, air.seal, 'tube');
+  if (bore === null || seal === null) note(desk, 'one diameter for bore and seal', path);
+  const one = bore ?? seal ?? take.orAssumed(`${path}.bore`, undefined, 'tube', 'forkBore');
+  return forkAir(circle(bore ?? one), circle(seal ?? one), gap, stroke, ATMOSPHERE, 1);
+}
+
+export function rubberOf(desk: Desk, path: string, rubber: Rubber | 'none' | undefined): RubberSI | null {
+  if (rubber === undefined) note(desk, 'rubber not known', path);
+  if (rubber === undefined || rubber === 'none') return null;
+  return {
+    start: desk.take.known(`${path}.start`, rubber.start, 'rubberStart'),
+    rate: desk.take.known(`${path}.rate`, rubber.rate, 'rubberRate'),
+    hardening:
+      rubber.hardening === undefined
+        ? 0
+        : desk.take.known(`${path}.hardening`, rubber.hardening, 'rubberRate'),
+  };
+}
+
+export function topOutOf(desk: Desk, path: string, topOut: TopOut | 'none' | undefined): TopOutSI | null {
+  if (topOut === undefined) note(desk, 'top-out not known', path);
+  if (topOut === undefined || topOut === 'none') return null;
+  return {
+    length: desk.take.known(`${path}.length`, topOut.length, 'tape'),
+    rate: desk.take.known(`${path}.rate`, topOut.rate, 'topOut'),
+  };
+}
+
+function circle(diameter: number): number {
+  return (Math.PI / 4) * diameter * diameter;
+}

@@ -1,0 +1,67 @@
+import type { SagSI, WantedSI } from '@sagwright/model/plan/wanted';
+import type { LoadCase } from '@sagwright/records/schema/loads';
+import type { TargetSet, Wanted } from '@sagwright/records/schema/targets';
+import { toSI } from '@sagwright/records/units';
+import { shippedTargets, usualSet } from '../targets/shipped.ts';
+import { type Desk, inOrder, note } from './desk.ts';
+
+/** The set in use: the job's own, or the shipped one that stands in, which is said. */
+export function targetSetInUse(desk: Desk): { readonly id: string; readonly set: TargetSet } {
+  const { job } = desk;
+  const own = job.targetSet === undefined ? undefined : job.targetSets[job.targetSet];
+  if (own !== undefined) return { id: job.targetSet!, set: own };
+  const [first] = inOrder(job.targetSets);
+  if (first !== undefined) return { id: first[0], set: first[1] };
+  note(desk, 'target set shipped', 'targetSet');
+  return { id: usualSet, set: shippedTargets[usualSet]! };
+}
+
+/** What a load wants of both ends: its own words first, then the first row of the set that matches who and what is aboard. */
+export function wantedOfLoad(
+  desk: Desk,
+  id: string,
+  loadCase: LoadCase,
+  set: TargetSet,
+): { readonly rear: WantedSI | null; readonly front: WantedSI | null } {
+  const wanted = (end: 'rear' | 'front'): WantedSI | null => {
+    const typed = loadCase.wanted?.[end] ?? rowFor(desk, end, loadCase, set);
+    if (typed === undefined) {
+      note(desk, 'no target', `loadCases.${id}.wanted.${end}`);
+      return null;
+    }
+    return wantedSI(typed);
+  };
+  return { rear: wanted('rear'), front: wanted('front') };
+}
+
+function rowFor(desk: Desk, end: 'rear' | 'front', loadCase: LoadCase, set: TargetSet): Wanted | undefined {
+  if ('scales' in loadCase) return undefined;
+  const things = Object.values(loadCase.aboard).map(({ thing }) => desk.job.things[thing]!);
+  const people = things.filter((thing) => thing.kind === 'person').length;
+  const luggage = things.some((thing) => thing.kind === 'item') ? 'with' : 'without';
+  return inOrder(set.rows)
+    .map(([, row]) => row)
+    .find(
+      (row) =>
+        row.end === end &&
+        people >= row.people.least &&
+        people <= row.people.most &&
+        (row.luggage === undefined || row.luggage === luggage),
+    )?.wanted;
+}
+
+function wantedSI(wanted: Wanted): WantedSI {
+  return {
+    low: sagSI(wanted.low),
+    aim: sagSI(wanted.aim),
+    high: sagSI(wanted.high),
+    from: wanted.from,
+    along: wanted.along,
+  };
+}
+
+function sagSI(sag: Wanted['aim']): SagSI {
+  return sag.unit === '%'
+    ? { kind: 'share', share: sag.value / 100 }
+    : { kind: 'length', length: toSI(sag.value, sag.unit) };
+}

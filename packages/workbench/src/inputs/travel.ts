@@ -1,0 +1,125 @@
+import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic';
+import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
+import type { KinematicsSI } from '@sagwright/model/rear/kinematics';
+import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
+import type { Travel } from '@sagwright/records/schema/machine';
+import { siOf } from '@sagwright/records/schema/quantity';
+import { differenceToSI } from '@sagwright/records/units';
+import { type Desk, impossible, inOrder } from './desk.ts';
+import { defaultWidth } from './widths.ts';
+
+const PATH = 'machine.rear.travel';
+
+/**
+ * How the rear wheel moves its shock. `extended` is the shock's length eye to eye, fully out, as it is now [m]; null
+ * where it is not known: then a table or taped points begin at the extension stop.
+ */
+export function rearKinematics(desk: Desk, travel: Travel, extended: number | null): KinematicsSI {
+  const { take } = desk;
+  switch (travel.kind) {
+    case 'leverage':
+      return { kind: 'ratio', motionRatio: 1 / take.known(`${PATH}.ratio`, travel.ratio, 'ratio') };
+    case 'motion':
+      return { kind: 'ratio', motionRatio: take.known(`${PATH}.ratio`, travel.ratio, 'ratio') };
+    case 'table':
+      return tableKinematics(desk, travel, extended);
+    case 'taped':
+      return tapedKinematics(desk, travel, extended);
+  }
+}
+
+function tableKinematics(
+  desk: Desk,
+  travel: Extract<Travel, { kind: 'table' }>,
+  extended: number | null,
+): KinematicsSI {
+  const wheel = travel.rows.map((row) => siOf(row.wheel));
+  const length = travel.rows.map((row) => siOf(row.shock));
+  const start = extended === null ? wheel[0]! : wheelAtLength(wheel, length, extended);
+  const strokes = strokesFrom(wheel, length, start);
+  const why = 'a drawn or computed table, all together';
+  const scale = desk.take.workedOut(`${PATH}.rows`, 1, 0.015, 'share', '%', why);
+  return {
+    kind: 'table',
+    curve: monotoneCubic(
+      wheel.map((w) => w - start),
+      strokes,
+    ),
+    scale,
+  };
+}
+
+/** Wheel reading at which the shock has a length, on the curve through the rows (straight on beyond its ends). */
+function wheelAtLength(wheel: readonly number[], length: readonly number[], wanted: number): number {
+  const longestFirst = length.map((each) => -each);
+  const curve = monotoneCubic(longestFirst, wheel);
+  const at = { value: 0, first: 0, second: 0 };
+  cubicAt(curve, -wanted, at);
+  return at.value;
+}
+
+/** Stroke at each row, counted from where the wheel stands at `start`. */
+function strokesFrom(wheel: readonly number[], length: readonly number[], start: number): readonly number[] {
+  const curve = monotoneCubic(
+    wheel,
+    length.map((each) => -each),
+  );
+  const at = { value: 0, first: 0, second: 0 };
+  cubicAt(curve, start, at);
+  return length.map((each) => -at.value - each);
+}
+
+/**
+ * Taped points are fitted, never interpolated: half a millimetre of tape noise through an interpolant gives a wheel rate off
+ * by a third. A weighted quadratic of shock length over wheel travel; the doubt of its slope and bend goes on along
+ * two axes that do not hang together (Cholesky factor of their covariance).
+ */
+function tapedKinematics(
+  desk: Desk,
+  travel: Extract<Travel, { kind: 'taped' }>,
+  extended: number | null,
+): KinematicsSI {
+  const points = inOrder(travel.points).map(([, point]) => point);
+  const wheel = points.map((point) => siOf(point.wheel));
+  const shock = points.map((point) => siOf(point.shock));
+  const slope = (shock.at(-1)! - shock[0]!) / (wheel.at(-1)! - wheel[0]!);
+  const weight = points.map(
+    (point) => 1 / (deviation(point.shock) ** 2 + (slope * deviation(point.wheel)) ** 2),
+  );
+  const { coefficients, covariance } = quadraticFit(wheel, shock, weight);
+  const [c0, c1, c2] = coefficients as readonly [number, number, number];
+  const start = extended === null ? wheel[0]! : startAt(c0 - extended, c1, c2, wheel[0]!);
+  const varianceOf = (i: number, j: number): number => covariance[3 * i + j]!;
+  const variance = varianceOf(1, 1) + 4 * start * varianceOf(1, 2) + 4 * start * start * varianceOf(2, 2);
+  const together = varianceOf(1, 2) + 2 * start * varianceOf(2, 2);
+  const first = Math.sqrt(variance);
+  const second = Math.sqrt(Math.max(0, varianceOf(2, 2) - (together / first) ** 2));
+  const why = 'scatter that the tape is trusted to, carried through the fit';
+  const along = (name: string): number =>
+    desk.take.workedOut(`${PATH}.points.${name}`, 0, HALF_WIDTH_90, 'share', '%', why);
+  const a = along('slope');
+  const b = along('bend');
+  const ratio = -(c1 + 2 * c2 * start) + first * a;
+  const bend = -c2 + (together / first) * a + second * b;
+  if (!(ratio > 0)) {
+    impossible(desk, `${PATH}.points`, 'Taped points: the shock must get shorter as the wheel rises.');
+    return { kind: 'ratio', motionRatio: 0.9 };
+  }
+  return { kind: 'quadratic', slope: ratio, bend };
+}
+
+/** Root of d + c1 w + c2 w² near `near` (Newton on a nearly straight line). */
+function startAt(d: number, c1: number, c2: number, near: number): number {
+  let w = near;
+  for (let iteration = 0; iteration < 20; iteration += 1) w -= (d + (c1 + c2 * w) * w) / (c1 + 2 * c2 * w);
+  return w;
+}
+
+function deviation(typed: Parameters<typeof siOf>[0]): number {
+  const width = typed.plusMinus ?? defaultWidth('tape', typed.origin);
+  const half =
+    width.unit === '%'
+      ? (Math.abs(siOf(typed)) * width.value) / 100
+      : differenceToSI(width.value, width.unit);
+  return Math.max(half, 1e-5) / HALF_WIDTH_90;
+}

@@ -1,0 +1,17 @@
+import type { Plan } from '@sagwright/model/plan/answer';
+import { plan } from '@sagwright/model/plan/plan';
+import type { JobDocument } from '@sagwright/records/schema';
+import type { InputProblem } from './inputs/desk.ts';
+import { type Inputs, inputsOf } from './inputs/inputs.ts';
+
+/** A job planned, or why it cannot be. */
+export type PlannedJob =
+  | { readonly ok: true; readonly job: JobDocument; readonly inputs: Inputs; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly InputProblem[] };
+
+/** The path that page, terminal and tests share: job → SI inputs → balance and plan. Units go on again in `format`. */
+export function planJob(job: JobDocument): PlannedJob {
+  const result = inputsOf(job);
+  if (!result.ok) return result;
+  return { ok: true, job, inputs: result.inputs, plan: plan(result.inputs.question) };
+}
