@@ -1,6 +1,6 @@
 import type { Attitude } from '../attitude/attitude.ts';
-import type { LimitResult } from '../limits/limits.ts';
-import type { EndStanding, Rest, RestAnswer } from '../statics/rest.ts';
+import type { AxleLoads, LimitResult } from '../limits/limits.ts';
+import type { EndStanding, FrictionBand, Rest, RestAnswer } from '../statics/rest.ts';
 import type { Contribution } from '../uncertainty/spread.ts';
 import type { AdjusterSetting } from './adjuster.ts';
 
@@ -12,16 +12,28 @@ export interface Figure {
 
 /** A computed plan, SI. Overload comes first. */
 export interface Plan {
+  /** The machine with nothing aboard, as found. */
+  readonly alone: AsFound;
   readonly loadCases: readonly LoadCaseResult[];
   readonly rear: EndPlan;
   readonly front: EndPlan;
 }
 
-/** One load on the machine as found. */
-export interface LoadCaseResult {
-  readonly loadCase: string;
+/** The machine as found, with a load or with none. */
+export interface AsFound {
   readonly asFound: RestAnswer;
   readonly attitude: Attitude | null;
+  /** Wheel travels [m] with their ±, and between which friction lets it rest; null where there is no rest. */
+  readonly travel: { readonly rear: Figure; readonly front: Figure } | null;
+  readonly band: FrictionBand | null;
+  /** Wheel loads [kg] with the fuel that sag is wanted at, and with the tank full. */
+  readonly loads: AxleLoads | null;
+}
+
+/** One load on the machine as found. */
+export interface LoadCaseResult extends AsFound {
+  readonly loadCase: string;
+  readonly loadsFullTank: AxleLoads | null;
   readonly limits: readonly LimitResult[];
   /** A limit is exceeded: no collar is planned for this load, less must go aboard. */
   readonly refused: boolean;

@@ -1,15 +1,15 @@
 import { attitudeAt } from '../attitude/attitude.ts';
 import { type AxleLoads, limitsOf } from '../limits/limits.ts';
-import { gradientAt } from '../statics/gradient.ts';
+import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '../statics/gradient.ts';
 import { GRAVITY } from '../statics/machine.ts';
 import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
 import { type Prepared, prepare } from '../statics/prepared.ts';
-import { type Rest, restOf } from '../statics/rest.ts';
+import { frictionBand, type Rest, restOf } from '../statics/rest.ts';
 import { figureDerivatives, stateDerivatives } from '../uncertainty/derivatives.ts';
 import { type Direction, directionsOf } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import { halfWidthAt } from '../uncertainty/spread.ts';
-import type { LoadCaseResult, Plan } from './answer.ts';
+import type { AsFound, LoadCaseResult, Plan } from './answer.ts';
 import { planEnd } from './endPlan.ts';
 import type { LoadCaseSI, PlanQuestion } from './question.ts';
 
@@ -18,45 +18,61 @@ import type { LoadCaseSI, PlanQuestion } from './question.ts';
  * end. Overload is never cured with preload: a load over a limit is refused, and no collar is planned for it.
  */
 export function plan(question: PlanQuestion): Plan {
-  const loadCases = loadCaseResults(question);
+  const parameters = parametersOf(question.machine);
+  const prepared = prepare(parameters.machine);
+  const loadCases = question.loadCases.map((loadCase) => withLoad(question, parameters, prepared, loadCase));
+  putOn(parameters, question.machine.load);
+  const alone = asFound(parameters, prepared, directionsOf(parameters, question.inputs));
   const refused = new Set(loadCases.filter((load) => load.refused).map((load) => load.loadCase));
   return {
+    alone,
     loadCases,
     rear: planEnd(question, 'rear', refused),
     front: planEnd(question, 'front', refused),
   };
 }
 
-function loadCaseResults(question: PlanQuestion): readonly LoadCaseResult[] {
-  const parameters = parametersOf(question.machine);
-  const prepared = prepare(parameters.machine);
-  return question.loadCases.map((loadCase) => {
-    putOn(parameters, loadCase.load);
-    const asFound = restOf(prepared);
-    const attitude = asFound.kind === 'rest' ? attitudeAt(prepared, asFound.rest.state) : null;
-    const limits = limitsAtFullTank(question, parameters, prepared, loadCase);
-    return {
-      loadCase: loadCase.id,
-      asFound,
-      attitude,
-      limits,
-      refused: limits.some((limit) => limit.verdict === 'over'),
-    };
-  });
-}
-
-function limitsAtFullTank(
+function withLoad(
   question: PlanQuestion,
   parameters: Parameters,
   prepared: Prepared,
   loadCase: LoadCaseSI,
-): LoadCaseResult['limits'] {
+): LoadCaseResult {
+  putOn(parameters, loadCase.load);
+  const directions = directionsOf(parameters, mergeInputs(question.inputs, loadCase.inputs));
+  const found = asFound(parameters, prepared, directions);
   putOn(parameters, loadCase.loadFullTank);
+  const full = directionsOf(parameters, mergeInputs(question.inputs, loadCase.inputsFullTank));
   const answer = restOf(prepared);
-  if (answer.kind !== 'rest') return [];
-  const directions = directionsOf(parameters, mergeInputs(question.inputs, loadCase.inputsFullTank));
-  const loads = axleLoads(parameters, prepared, answer.rest, directions);
-  return limitsOf(loads, question.limits, loadCase.places);
+  const loadsFullTank = answer.kind === 'rest' ? axleLoads(parameters, prepared, answer.rest, full) : null;
+  const limits = loadsFullTank === null ? [] : limitsOf(loadsFullTank, question.limits, loadCase.places);
+  return {
+    ...found,
+    loadCase: loadCase.id,
+    loadsFullTank,
+    limits,
+    refused: limits.some((limit) => limit.verdict === 'over'),
+  };
+}
+
+/** The machine as found with the load it carries now. */
+function asFound(parameters: Parameters, prepared: Prepared, directions: readonly Direction[]): AsFound {
+  const answer = restOf(prepared);
+  if (answer.kind !== 'rest')
+    return { asFound: answer, attitude: null, travel: null, band: null, loads: null };
+  const { rest } = answer;
+  const derivatives = stateDerivatives(parameters, prepared, Float64Array.from(rest.state), directions);
+  const travel = {
+    rear: { value: rest.rear.travel, plusMinus: halfWidthAt(directions, derivatives, REAR_TRAVEL, 4) },
+    front: { value: rest.front.travel, plusMinus: halfWidthAt(directions, derivatives, FRONT_TRAVEL, 4) },
+  };
+  return {
+    asFound: answer,
+    attitude: attitudeAt(prepared, rest.state),
+    travel,
+    band: frictionBand(prepared, rest),
+    loads: axleLoads(parameters, prepared, rest, directions),
+  };
 }
 
 /** Wheel loads as masses with their ±; the whole follows from both, since their doubts hang together. */
