@@ -1,0 +1,4 @@
+/** The whole page. */
+export function App() {
+  return <main>Sagwright</main>;
+}
