@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { forkAir, type GasSI, gasAt } from './gas.ts';
+import { forkAir, type GasSI, gasAt, gasEnergy } from './gas.ts';
 
 const atmosphere = 101_325;
 
 function at(gas: GasSI, stroke: number) {
-  const out = { force: 0, rate: 0, energy: 0 };
+  const out = { force: 0, rate: 0 };
   gasAt(gas, stroke, atmosphere, out);
-  return out;
+  return { ...out, energy: gasEnergy(gas, stroke, atmosphere) };
 }
 
 /** A 14 mm rod, 12 bar, 0.12 litre: the rod of a shock. */
@@ -56,6 +56,7 @@ describe('gas', () => {
   });
 
   test('a stroke that would close the volume is refused, and so is no stroke at all', () => {
+    expect(() => gasEnergy(rod, 1, atmosphere)).toThrow(RangeError);
     expect(() => at(rod, rod.volume / rod.area)).toThrow(RangeError);
     expect(() => at(rod, 1)).toThrow(RangeError);
     expect(() => at(rod, Number.NaN)).toThrow(RangeError);

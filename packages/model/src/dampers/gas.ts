@@ -1,4 +1,4 @@
-import type { ForceAt } from '../springs/spring.ts';
+import type { RatedForce } from '../springs/spring.ts';
 
 /** Gas shut in above or behind a rod: it pushes the strut apart. */
 export interface GasSI {
@@ -16,29 +16,41 @@ export interface GasSI {
  * Force of the gas at a stroke, extending the strut positive, above that of the air outside.
  *   V = V0 − A s,   P = P0 (V0/V)^n
  *   F = A (P − P_atm),   dF/ds = n A² P/V
- *   E = P0 V0 ((V0/V)^(n−1) − 1)/(n − 1) − P_atm A s;   n = 1: P0 V0 ln(V0/V) − P_atm A s
  * s      shortening from full extension [m];  P_atm  air outside, absolute [Pa]
- * Writes into `out` force [N], rate [N/m] and energy [J], energy 0 at full extension.
+ * Writes into `out` force [N] and rate [N/m].
  * Valid: ideal gas, all of it shut in. Throws RangeError where the stroke would close the volume.
  * Source: p V^n = const; force and rate by differentiation. Checked: checks/fork-air-spring.test.ts.
  */
-export function gasAt(gas: GasSI, stroke: number, atmosphere: number, out: ForceAt): void {
-  const swept = gas.area * stroke;
-  const volume = gas.volume - swept;
-  if (!(volume > 0)) {
-    throw new RangeError(
-      `gasAt: stroke ${stroke} m sweeps ${swept} m³ of ${gas.volume} m³; some gas volume must be left`,
-    );
-  }
-  /** ln(V0/V); written so that a short stroke keeps its digits. */
-  const logRatio = -Math.log1p(-swept / gas.volume);
-  const over = gas.exponent - 1;
-  const pressure =
-    over === 0 ? (gas.pressure * gas.volume) / volume : gas.pressure * Math.exp(gas.exponent * logRatio);
-  const work = over === 0 ? logRatio : Math.expm1(over * logRatio) / over;
+export function gasAt(gas: GasSI, stroke: number, atmosphere: number, out: RatedForce): void {
+  const volume = volumeLeft(gas, stroke);
+  const ratio = gas.volume / volume;
+  const pressure = gas.pressure * (gas.exponent === 1 ? ratio : ratio ** gas.exponent);
   out.force = gas.area * (pressure - atmosphere);
   out.rate = (gas.exponent * gas.area * gas.area * pressure) / volume;
-  out.energy = gas.pressure * gas.volume * work - atmosphere * swept;
+}
+
+/**
+ * Energy of the gas at a stroke [J], 0 at full extension; apart from `gasAt`, since a solve needs it seldom and its logarithm takes
+ * longer than the force.
+ *   E = P0 V0 ((V0/V)^(n−1) − 1)/(n − 1) − P_atm A s;   n = 1: P0 V0 ln(V0/V) − P_atm A s
+ * Symbols, validity and errors as in `gasAt`. Source: ∫ F ds. Checked: checks/fork-air-spring.test.ts.
+ */
+export function gasEnergy(gas: GasSI, stroke: number, atmosphere: number): number {
+  const swept = gas.area * stroke;
+  /** ln(V0/V); written so that a short stroke keeps its digits. */
+  const logRatio = Math.log1p(swept / volumeLeft(gas, stroke));
+  const over = gas.exponent - 1;
+  const work = over === 0 ? logRatio : Math.expm1(over * logRatio) / over;
+  return gas.pressure * gas.volume * work - atmosphere * swept;
+}
+
+function volumeLeft(gas: GasSI, stroke: number): number {
+  const swept = gas.area * stroke;
+  const volume = gas.volume - swept;
+  if (volume > 0) return volume;
+  throw new RangeError(
+    `gas: stroke ${stroke} m sweeps ${swept} m³ of ${gas.volume} m³; some gas volume must be left`,
+  );
 }
 
 /**

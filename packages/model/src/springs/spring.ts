@@ -9,10 +9,14 @@ export type SpringSI =
   /** Force [N] against compression [m], both rising strictly from 0; straight lines between the points. */
   | { readonly kind: 'table'; readonly compression: readonly number[]; readonly force: readonly number[] };
 
-/** What a force does at one place: force [N], its slope [N/m], its energy from zero compression [J]. */
-export interface ForceAt {
+/** A force at one place [N], and its slope [N/m]. */
+export interface RatedForce {
   force: number;
   rate: number;
+}
+
+/** The same with its energy from zero compression [J]. */
+export interface ForceAt extends RatedForce {
   energy: number;
 }
 

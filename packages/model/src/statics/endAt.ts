@@ -1,10 +1,10 @@
-import { gasAt } from '../dampers/gas.ts';
+import { gasAt, gasEnergy } from '../dampers/gas.ts';
 import { rubberAt } from '../dampers/rubber.ts';
 import type { StrutSI } from '../dampers/strut.ts';
 import { topOutAt } from '../dampers/topOut.ts';
 import { type AxleAt, axleAt } from '../rear/axlePath.ts';
 import { type StrokeAt, strokeAt } from '../rear/kinematics.ts';
-import { type ForceAt, springAt } from '../springs/spring.ts';
+import { type ForceAt, type RatedForce, springAt } from '../springs/spring.ts';
 import { ATMOSPHERE, type EndSI } from './machine.ts';
 
 /** One end at one wheel travel: axle in the body, damper, and what its struts do at the wheel. */
@@ -13,8 +13,6 @@ export interface EndAt extends AxleAt, StrokeAt {
   force: number;
   /** dQ/dz = Σ (k·MR² + F·dMR/dz): the wheel rate [N/m]. */
   wheelRate: number;
-  /** Energy of all struts [J]. */
-  energy: number;
 }
 
 /** Which way the machine came to rest, for friction: +1 after being lifted, −1 after being pressed down, 0 frictionless. */
@@ -32,7 +30,6 @@ export function blankEndAt(): EndAt {
     ratioSlope: 0,
     force: 0,
     wheelRate: 0,
-    energy: 0,
   };
 }
 
@@ -40,7 +37,7 @@ export function blankEndAt(): EndAt {
  * Everything of one end at wheel travel z.
  *   Q = Σ F_strut·MR,   dQ/dz = Σ (k·MR² + F_strut·dMR/dz)      (virtual work: F dz_wheel = F_strut ds)
  * z         wheel travel from the hard extension stop [m];  axleX  the axle at its reference travel, body coordinates [m]
- * settling  friction as a constant force along each strut: the rest after lifting has +F_c s added to the energy
+ * settling  friction as a constant force along each strut
  * Checked: checks/energy-minimised-machines.test.ts.
  */
 export function endAt(
@@ -55,45 +52,61 @@ export function endAt(
   strokeAt(end.kinematics, rake, z, out);
   let force = 0;
   let rate = 0;
-  let energy = 0;
   const struts = end.struts;
   for (let i = 0; i < struts.length; i += 1) {
     const strut = struts[i]!;
     strutAt(strut, out.stroke, total);
     force += total.force + settling * strut.friction;
     rate += total.rate;
-    energy += total.energy + settling * strut.friction * out.stroke;
   }
   out.force = force * out.motionRatio;
   out.wheelRate = rate * out.motionRatio * out.motionRatio + force * out.ratioSlope;
-  out.energy = energy;
 }
 
 /**
  * One strut at damper stroke s [m]: F = max(0, F_spring(s + p)) + F_gas + F_rubber − F_topout, friction left out.
- * Returns into `out` force [N], rate dF/ds [N/m], energy [J].
+ * Returns into `out` force [N] and rate dF/ds [N/m].
  */
-export function strutAt(strut: StrutSI, stroke: number, out: ForceAt): void {
-  springAt(strut.spring, stroke + strut.preload, out);
+export function strutAt(strut: StrutSI, stroke: number, out: RatedForce): void {
+  springAt(strut.spring, stroke + strut.preload, part);
+  let { force, rate } = part;
   if (strut.gas !== null) {
     gasAt(strut.gas, stroke, ATMOSPHERE, part);
-    out.force += part.force;
-    out.rate += part.rate;
-    out.energy += part.energy;
+    force += part.force;
+    rate += part.rate;
   }
   if (strut.rubber !== null && stroke > strut.rubber.start) {
     rubberAt(strut.rubber, stroke, part);
-    out.force += part.force;
-    out.rate += part.rate;
-    out.energy += part.energy;
+    force += part.force;
+    rate += part.rate;
   }
   if (strut.topOut !== null && stroke < strut.topOut.length) {
     topOutAt(strut.topOut, stroke, part);
-    out.force -= part.force;
-    out.rate += part.rate;
-    out.energy += part.energy;
+    force -= part.force;
+    rate += part.rate;
   }
+  out.force = force;
+  out.rate = rate;
 }
 
-const total: ForceAt = { force: 0, rate: 0, energy: 0 };
+/** Energy of all struts of an end at damper stroke s [J]; friction is a constant force: the rest after lifting has +F_c s. */
+export function strutsEnergy(end: EndSI, stroke: number, settling: Settling): number {
+  let energy = 0;
+  for (const strut of end.struts) {
+    springAt(strut.spring, stroke + strut.preload, part);
+    energy += part.energy + settling * strut.friction * stroke;
+    if (strut.gas !== null) energy += gasEnergy(strut.gas, stroke, ATMOSPHERE);
+    if (strut.rubber !== null) {
+      rubberAt(strut.rubber, stroke, part);
+      energy += part.energy;
+    }
+    if (strut.topOut !== null) {
+      topOutAt(strut.topOut, stroke, part);
+      energy += part.energy;
+    }
+  }
+  return energy;
+}
+
+const total: RatedForce = { force: 0, rate: 0 };
 const part: ForceAt = { force: 0, rate: 0, energy: 0 };

@@ -1,4 +1,4 @@
-import { endAt, type Settling } from './endAt.ts';
+import { endAt, type Settling, strutsEnergy } from './endAt.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
 import type { Prepared, WheelGradient } from './prepared.ts';
 
@@ -32,6 +32,7 @@ export function gradientAt(prepared: Prepared, state: State, settling: Settling)
   const sin = Math.sin(pitch);
   const cos = Math.cos(pitch);
   const { rear, front } = gradient;
+  gradient.settling = settling;
   wheelAt(machine.rear, 0, geometry.rake, state[HEAVE]!, sin, cos, state[REAR_TRAVEL]!, settling, rear);
   wheelAt(
     machine.front,
@@ -107,12 +108,16 @@ export function energyAt(prepared: Prepared, state: State): number {
   const momentHeight = sprung.mass * sprung.height + load.momentHeight;
   return (
     GRAVITY * (mass * state[HEAVE]! - momentX * sin + momentHeight * cos) +
-    wheelEnergy(rear, gradient.rear) +
-    wheelEnergy(front, gradient.front)
+    wheelEnergy(rear, gradient.rear, gradient.settling) +
+    wheelEnergy(front, gradient.front, gradient.settling)
   );
 }
 
-function wheelEnergy(end: EndSI, wheel: WheelGradient): number {
+function wheelEnergy(end: EndSI, wheel: WheelGradient, settling: Settling): number {
   const pressed = end.tyre.radius - wheel.height;
-  return GRAVITY * end.unsprung * wheel.height + 0.5 * end.tyre.rate * pressed * pressed + wheel.at.energy;
+  return (
+    GRAVITY * end.unsprung * wheel.height +
+    0.5 * end.tyre.rate * pressed * pressed +
+    strutsEnergy(end, wheel.at.stroke, settling)
+  );
 }

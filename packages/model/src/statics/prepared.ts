@@ -1,5 +1,5 @@
 import { travelAtStroke } from '../rear/kinematics.ts';
-import { blankEndAt, type EndAt } from './endAt.ts';
+import { blankEndAt, type EndAt, type Settling } from './endAt.ts';
 import type { EndSI, MachineSI } from './machine.ts';
 
 export type EndName = 'rear' | 'front';
@@ -22,6 +22,8 @@ export interface Prepared {
 export interface Gradient {
   readonly rear: WheelGradient;
   readonly front: WheelGradient;
+  /** Which way friction acted; the energy of the same state needs it. */
+  settling: Settling;
   /** dV/du [N], dV/dθ [N·m]. */
   heave: number;
   pitch: number;
@@ -55,6 +57,7 @@ export function prepare(machine: MachineSI): Prepared {
     gradient: {
       rear: blankWheel(),
       front: blankWheel(),
+      settling: 0,
       heave: 0,
       pitch: 0,
       heaveHeave: 0,
