@@ -1,0 +1,48 @@
+import { createServer, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import sirv from 'sirv';
+
+/** The page being served on this machine only. */
+export interface Served {
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Serves the built page in `folder` to this machine (loopback). Port 0 lets the system choose a free one.
+ * Rejects where the port is taken or not allowed, with the system's own error.
+ */
+export function servePage(folder: string, port: number): Promise<Served> {
+  const files = sirv(folder, { etag: true, single: true, setHeaders: (response) => setHeaders(response) });
+  const server = createServer((request, response) => {
+    files(request, response, () => {
+      response.statusCode = 404;
+      response.end('Not found');
+    });
+  });
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, '127.0.0.1', () => {
+      const { port: taken } = server.address() as AddressInfo;
+      resolve({
+        url: `http://127.0.0.1:${taken}/`,
+        close: () =>
+          new Promise((closed, failed) => {
+            server.closeAllConnections();
+            server.close((error) => (error === undefined ? closed() : failed(error)));
+          }),
+      });
+    });
+  });
+}
+
+/** The page asks nothing of any other machine, and no other page may frame it. */
+function setHeaders(response: ServerResponse): void {
+  response.setHeader(
+    'Content-Security-Policy',
+    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; frame-ancestors 'none'",
+  );
+  response.setHeader('X-Content-Type-Options', 'nosniff');
+  response.setHeader('Referrer-Policy', 'no-referrer');
+  response.setHeader('Cache-Control', 'no-cache');
+}
