@@ -107,6 +107,7 @@ export interface AtSetting {
   /** Travels that friction allows [m]. */
   readonly band: { readonly least: number; readonly most: number } | null;
   readonly otherTravel: Figure;
+  readonly otherBand: AtSetting['band'];
   readonly attitude: Attitude | null;
   readonly wheelRate: number;
   readonly rideFrequency: number | null;
@@ -117,8 +118,12 @@ export interface AtSetting {
   /** Spring stroke left to coil bind at full bump with this preload [m]; null: lengths not known. */
   readonly strokeToCoilBind: number | null;
   readonly preloadAtExtension: number;
-  /** The machine alone at this setting: its travel [m] and where it stands. */
-  readonly alone: { readonly travel: number; readonly standing: EndStanding } | null;
+  /** The machine alone at this setting: this end's travel and band [m], and where it stands. */
+  readonly alone: {
+    readonly travel: Figure;
+    readonly band: AtSetting['band'];
+    readonly standing: EndStanding;
+  } | null;
 }
 
 /** Why a spring is for or against, as a code with figures (SI); words are made elsewhere. */

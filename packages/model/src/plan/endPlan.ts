@@ -62,6 +62,7 @@ function springPlan(
 ): SpringPlan {
   const fitted = fit(question.machine, name, choice);
   const own = directionsOf(fitted.parameters, choice.inputs);
+  const alone = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs));
   const cells = question.loadCases.map((loadCase): PlanCell => {
     if (refused.has(loadCase.id)) return { kind: 'refused', loadCase: loadCase.id };
     const want = wanted.get(loadCase.id)!;
@@ -72,7 +73,7 @@ function springPlan(
     if (want.kind === 'no rest') return { kind: 'no rest', loadCase: loadCase.id, residual: want.residual };
     if (want.kind === 'not wanted') return { kind: 'not wanted', loadCase: loadCase.id };
     const directions = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs, loadCase.inputs));
-    const cell = plannedCell(fitted, question[name], loadCase, want, own, directions);
+    const cell = plannedCell(fitted, question[name], loadCase, want, own, directions, alone);
     return { kind: 'planned', loadCase: loadCase.id, cell };
   });
   const judged = reasonsOf(choice, question[name], question.loadCases, cells);
@@ -105,6 +106,7 @@ function plannedCell(
   want: Extract<WantedLoad, { kind: 'wanted' }>,
   own: readonly Direction[],
   directions: readonly Direction[],
+  alone: readonly Direction[],
 ): Planned {
   const { choice, parameters, prepared, name } = fitted;
   const wanted = { low: want.low.travel, aim: want.aim.travel, high: want.high.travel };
@@ -112,7 +114,7 @@ function plannedCell(
   const count = fitted.preloads.length;
   const asFound = end.found === null ? choice.preloadAtZero : choice.preloadAtZero + end.found[0]!;
   const settle = (preloads: readonly number[], setting: Planned['setting']): Planned['set'] =>
-    atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions);
+    atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions, alone);
   if (preload === null || end.adjuster === null) {
     const reach: Reach = { kind: preload === null ? 'no spring wanted' : 'no adjuster' };
     const stays =

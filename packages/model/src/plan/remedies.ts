@@ -22,7 +22,10 @@ export function remediesOf(
   ];
 }
 
-/** The spring for which the least must be taken off, and from which loads; only where every failing load is too heavy for it. */
+/**
+ * The spring for which the least must be taken off, and from which loads; only where every failing load is too heavy for it,
+ * and it fails on nothing else (coils that touch on a tight collar still do with less aboard).
+ */
 function lessLoad(
   springs: readonly SpringPlan[],
   end: EndQuestion,
@@ -34,6 +37,8 @@ function lessLoad(
   const { most } = rangeOf(end.adjuster);
   let least: { total: number; remedies: readonly LessLoad[] } | null = null;
   for (const spring of springs) {
+    const failsAnyway = spring.reasons.some(({ side, loadCase }) => side === 'against' && !loadCase);
+    if (failsAnyway) continue;
     const failing = riddenCells(spring, ridden).filter(({ cell }) => cell.reach.kind !== 'reached');
     const remedies = failing.flatMap(({ loadCase, cell }): LessLoad[] => {
       const past = (cell.positions?.aim.value ?? 0) - most;

@@ -27,6 +27,7 @@ const NOTHING: FirstMoments = { mass: 0, momentX: 0, momentHeight: 0 };
 /**
  * What the machine does with a preload set on every strut of the end, with a load and without.
  * start  where to start the balance, e.g. the state with the end held where it is wanted
+ * directions, alone  inputs that act on it with the load, and with nothing aboard
  */
 export function atSetting(
   fitted: Fitted,
@@ -36,6 +37,7 @@ export function atSetting(
   setting: AdjusterSetting | null,
   start: Float64Array,
   directions: readonly Direction[],
+  alone: readonly Direction[],
 ): AtSetting {
   const { name, choice, parameters, prepared } = fitted;
   for (const [i, index] of fitted.preloads.entries()) setParameter(parameters, index, preloads[i]!);
@@ -49,7 +51,7 @@ export function atSetting(
   const rubberStart = Math.min(...end.struts.map((strut) => strut.rubber?.start ?? Number.POSITIVE_INFINITY));
   const travelMax = name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
   const attitude = rest === null ? null : attitudeAt(prepared, rest.state);
-  const other = rest === null ? 0 : rest[name === 'rear' ? 'front' : 'rear'].travel;
+  const other: EndName = name === 'rear' ? 'front' : 'rear';
   putOn(parameters, NOTHING);
   return {
     preload,
@@ -62,7 +64,8 @@ export function atSetting(
     rest,
     travel: { value: here?.travel ?? 0, plusMinus: spread?.own ?? null },
     band: band?.[name] ?? null,
-    otherTravel: { value: other, plusMinus: spread?.other ?? null },
+    otherTravel: { value: rest?.[other].travel ?? 0, plusMinus: spread?.other ?? null },
+    otherBand: band?.[other] ?? null,
     attitude,
     wheelRate: here?.wheelRate ?? 0,
     rideFrequency: here?.rideFrequency ?? null,
@@ -77,7 +80,7 @@ export function atSetting(
         ? null
         : choice.freeLength - choice.solidLength - (end.strokeMax + Math.max(...preloads)),
     preloadAtExtension: Math.min(...preloads),
-    alone: aloneAt(prepared, name),
+    alone: aloneAt(fitted, alone),
   };
 }
 
@@ -88,14 +91,20 @@ function restNear(prepared: Prepared, start: Float64Array): Rest | null {
   return cold.kind === 'rest' ? cold.rest : null;
 }
 
-function aloneAt(prepared: Prepared, name: EndName): AtSetting['alone'] {
-  const alone = restOf(prepared);
-  return alone.kind === 'rest'
-    ? { travel: alone.rest[name].travel, standing: alone.rest[name].standing }
-    : null;
+/** With nothing aboard; the machine must carry nothing. */
+function aloneAt(fitted: Fitted, directions: readonly Direction[]): AtSetting['alone'] {
+  const { prepared, name } = fitted;
+  const answer = restOf(prepared);
+  if (answer.kind !== 'rest') return null;
+  const { travel, standing } = answer.rest[name];
+  return {
+    travel: { value: travel, plusMinus: travelSpread(fitted, answer.rest, directions).own },
+    band: frictionBand(prepared, answer.rest)?.[name] ?? null,
+    standing,
+  };
 }
 
-/** ± of both ends' travels; the machine must carry the load. */
+/** ± of both ends' travels at a rest of the machine with what it carries now. */
 function travelSpread(
   fitted: Fitted,
   rest: Rest,
