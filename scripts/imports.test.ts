@@ -28,7 +28,9 @@ describe('The check of imports', () => {
       faultsOf({
         'model/src/springs/spring.ts': "import { root } from '../numerics/root.ts';",
         'model/src/springs/spring.test.ts':
-          "import { it } from 'vitest';\nimport { springAt } from './spring.ts';",
+          "import { it } from 'vitest';\nimport { springAt } from './spring.ts';\nimport { coil } from '../testing/coil.ts';",
+        'model/src/testing/coil.ts':
+          "import fc from 'fast-check';\nimport { springAt } from '../springs/spring.ts';",
         'model/src/numerics/root.ts': 'export const root = 1;',
         'records/src/job.ts': "import * as z from 'zod/mini';",
         'workbench/src/path.ts':
@@ -85,6 +87,16 @@ describe('The check of imports', () => {
     ).toEqual(['packages/model/src/statics/a.ts: statics may not import plan, which comes later']);
     expect(faultsOf({ ...plan, 'model/src/springs/a.ts': "import '../dampers/damper.ts';" })).toEqual([
       'packages/model/src/springs/a.ts: springs may not import dampers, which comes later',
+    ]);
+  });
+
+  it('refuses a source that imports what is kept for tests', () => {
+    const files = {
+      'model/src/testing/coil.ts': '',
+      'model/src/statics/a.ts': "import '../testing/coil.ts';",
+    };
+    expect(faultsOf(files)).toEqual([
+      'packages/model/src/statics/a.ts: statics may not import testing, which comes later',
     ]);
   });
 
