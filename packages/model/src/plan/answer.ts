@@ -13,30 +13,53 @@ export interface Figure {
 /** A computed plan, SI. Overload comes first. */
 export interface Plan {
   /** The machine with nothing aboard, as found. */
-  readonly alone: AsFound;
+  readonly alone: Stand;
   readonly loadCases: readonly LoadCaseResult[];
   readonly rear: EndPlan;
   readonly front: EndPlan;
+  /** Both ends with the springs that are planned, at what hands can set. */
+  readonly planned: PlannedSetUp;
 }
 
-/** The machine as found, with a load or with none. */
-export interface AsFound {
-  readonly asFound: RestAnswer;
+/** How a machine stands with a load or with none. */
+export interface Stand {
+  readonly answer: RestAnswer;
   readonly attitude: Attitude | null;
   /** Wheel travels [m] with their ±, and between which friction lets it rest; null where there is no rest. */
   readonly travel: { readonly rear: Figure; readonly front: Figure } | null;
   readonly band: FrictionBand | null;
-  /** Wheel loads [kg] with the fuel that sag is wanted at, and with the tank full. */
+  /** Wheel loads [kg] with the fuel that sag is wanted at. */
   readonly loads: AxleLoads | null;
 }
 
 /** One load on the machine as found. */
-export interface LoadCaseResult extends AsFound {
+export interface LoadCaseResult {
   readonly loadCase: string;
+  readonly asFound: Stand;
   readonly loadsFullTank: AxleLoads | null;
   readonly limits: readonly LimitResult[];
   /** A limit is exceeded: no collar is planned for this load, less must go aboard. */
   readonly refused: boolean;
+}
+
+/** The springs that a person picked, or else those suggested, or else those fitted; each end at its setting for each load. */
+export interface PlannedSetUp {
+  readonly rear: PlannedSpring;
+  readonly front: PlannedSpring;
+  readonly loadCases: readonly PlannedLoad[];
+}
+
+export interface PlannedSpring {
+  readonly spring: string | null;
+  readonly by: 'choice' | 'suggestion' | 'as found';
+}
+
+/** One load with both ends set. An end that is not planned for it stands as found. */
+export interface PlannedLoad {
+  readonly loadCase: string;
+  readonly stand: Stand;
+  readonly rear: AdjusterSetting | null;
+  readonly front: AdjusterSetting | null;
 }
 
 export interface EndPlan {

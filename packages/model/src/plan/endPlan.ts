@@ -29,7 +29,7 @@ export function planEnd(question: PlanQuestion, name: EndName, refused: Readonly
 }
 
 /** What inputs did to springs and preloads as found acts through the weighing only; a candidate brings its own. */
-function withoutStruts(name: EndName, inputs: readonly UncertainInput[]): readonly UncertainInput[] {
+export function withoutStruts(name: EndName, inputs: readonly UncertainInput[]): readonly UncertainInput[] {
   const ofSprings = new RegExp(`^${name}\\.struts\\.\\d+\\.(spring\\.|preload$)`);
   return inputs
     .map((input) => ({ ...input, moves: input.moves.filter((move) => !ofSprings.test(move.parameter)) }))

@@ -16,6 +16,8 @@ export interface PlanQuestion {
   readonly limits: LimitsSI;
   readonly rear: EndQuestion;
   readonly front: EndQuestion;
+  /** Springs that a person picked; an end without one takes what is suggested. */
+  readonly choice?: { readonly rear?: string; readonly front?: string };
 }
 
 /** One load with its share of the riding (0 to 1; 0 = looked at, but it does not choose the spring). */

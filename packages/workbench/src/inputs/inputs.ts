@@ -68,6 +68,7 @@ export function inputsOf(job: JobDocument): InputsResult {
     limits: limitsFigures(desk),
     rear: endQuestion('rear', rear.shock.adjuster, converted.machine.rear, machine, moves),
     front: endQuestion('front', front.fork?.adjuster, converted.machine.front, machine, moves),
+    ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
   return { ok: true, inputs: { question, figures: take.figures, notes, targetSet } };
 }

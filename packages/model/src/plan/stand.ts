@@ -1,0 +1,67 @@
+import { attitudeAt } from '../attitude/attitude.ts';
+import type { AxleLoads } from '../limits/limits.ts';
+import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '../statics/gradient.ts';
+import { GRAVITY } from '../statics/machine.ts';
+import type { Parameters } from '../statics/parameters.ts';
+import type { Prepared } from '../statics/prepared.ts';
+import { frictionBand, type Rest, restOf } from '../statics/rest.ts';
+import { figureDerivatives, stateDerivatives } from '../uncertainty/derivatives.ts';
+import type { Direction } from '../uncertainty/inputs.ts';
+import { halfWidthAt } from '../uncertainty/spread.ts';
+import type { Stand } from './answer.ts';
+
+/** How the machine stands with the springs, preloads and load it has now. */
+export function standOf(parameters: Parameters, prepared: Prepared, directions: readonly Direction[]): Stand {
+  const answer = restOf(prepared);
+  if (answer.kind !== 'rest') return { answer, attitude: null, travel: null, band: null, loads: null };
+  const { rest } = answer;
+  const derivatives = stateDerivatives(parameters, prepared, Float64Array.from(rest.state), directions);
+  const travel = {
+    rear: { value: rest.rear.travel, plusMinus: halfWidthAt(directions, derivatives, REAR_TRAVEL, 4) },
+    front: { value: rest.front.travel, plusMinus: halfWidthAt(directions, derivatives, FRONT_TRAVEL, 4) },
+  };
+  return {
+    answer,
+    attitude: attitudeAt(prepared, rest.state),
+    travel,
+    band: frictionBand(prepared, rest),
+    loads: axleLoads(parameters, prepared, rest, directions),
+  };
+}
+
+/** Wheel loads as masses with their ±; the whole follows from both, since their doubts hang together. */
+export function axleLoads(
+  parameters: Parameters,
+  prepared: Prepared,
+  rest: Rest,
+  directions: readonly Direction[],
+): AxleLoads {
+  const state = Float64Array.from(rest.state);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  const count = 3;
+  const slopes = figureDerivatives(
+    parameters,
+    prepared,
+    state,
+    directions,
+    derivatives,
+    (machine, beside, out) => {
+      gradientAt(machine, beside, 0);
+      const { rear, front } = machine.gradient;
+      out[0] = front.wheelLoad / GRAVITY;
+      out[1] = rear.wheelLoad / GRAVITY;
+      out[2] = out[0] + out[1];
+    },
+    count,
+  );
+  const front = rest.front.wheelLoad / GRAVITY;
+  const rear = rest.rear.wheelLoad / GRAVITY;
+  return {
+    front,
+    frontPlusMinus: halfWidthAt(directions, slopes, 0, count),
+    rear,
+    rearPlusMinus: halfWidthAt(directions, slopes, 1, count),
+    total: front + rear,
+    totalPlusMinus: halfWidthAt(directions, slopes, 2, count),
+  };
+}

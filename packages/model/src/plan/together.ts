@@ -1,0 +1,86 @@
+import type { StrutSI } from '../dampers/strut.ts';
+import type { MachineSI } from '../statics/machine.ts';
+import { parametersOf, putOn } from '../statics/parameters.ts';
+import { type EndName, prepare } from '../statics/prepared.ts';
+import { directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
+import { mergeInputs } from '../uncertainty/merge.ts';
+import type { EndPlan, Planned, PlannedLoad, PlannedSetUp, PlannedSpring } from './answer.ts';
+import { withoutStruts } from './endPlan.ts';
+import type { PlanQuestion, SpringChoiceSI } from './question.ts';
+import { standOf } from './stand.ts';
+
+/** Each load with both ends set at once: each end was planned with the other as found, so what is shown is worked out again. */
+export function bothEndsPlanned(question: PlanQuestion, rear: EndPlan, front: EndPlan): PlannedSetUp {
+  const rearSpring = plannedSpring(question, 'rear', rear);
+  const frontSpring = plannedSpring(question, 'front', front);
+  const inputs = inputsOf(question, rearSpring.spring, frontSpring.spring);
+  const loadCases = question.loadCases.map((loadCase): PlannedLoad => {
+    const rearCell = cellOf(rear, rearSpring.spring, loadCase.id);
+    const frontCell = cellOf(front, frontSpring.spring, loadCase.id);
+    const machine = withEnd(
+      question,
+      withEnd(question, question.machine, 'rear', rearSpring.spring, rearCell),
+      'front',
+      frontSpring.spring,
+      frontCell,
+    );
+    const parameters = parametersOf(machine);
+    const prepared = prepare(parameters.machine);
+    putOn(parameters, loadCase.load);
+    const directions = directionsOf(parameters, mergeInputs(inputs, loadCase.inputs));
+    return {
+      loadCase: loadCase.id,
+      stand: standOf(parameters, prepared, directions),
+      rear: rearCell?.setting ?? null,
+      front: frontCell?.setting ?? null,
+    };
+  });
+  return { rear: rearSpring, front: frontSpring, loadCases };
+}
+
+function plannedSpring(question: PlanQuestion, name: EndName, plan: EndPlan): PlannedSpring {
+  const picked = question.choice?.[name];
+  if (picked !== undefined) return { spring: picked, by: 'choice' };
+  if (plan.suggestion.kind === 'spring') return { spring: plan.suggestion.spring, by: 'suggestion' };
+  return { spring: question[name].choices.find((choice) => choice.fitted)?.id ?? null, by: 'as found' };
+}
+
+function choiceOf(question: PlanQuestion, name: EndName, spring: string | null): SpringChoiceSI | null {
+  return question[name].choices.find((choice) => choice.id === spring) ?? null;
+}
+
+/** Inputs of the machine with the planned springs: those of springs as found act through the weighing only. */
+function inputsOf(
+  question: PlanQuestion,
+  rear: string | null,
+  front: string | null,
+): readonly UncertainInput[] {
+  const rearChoice = choiceOf(question, 'rear', rear);
+  const frontChoice = choiceOf(question, 'front', front);
+  let inputs = question.inputs;
+  if (rearChoice !== null) inputs = mergeInputs(withoutStruts('rear', inputs), rearChoice.inputs);
+  if (frontChoice !== null) inputs = mergeInputs(withoutStruts('front', inputs), frontChoice.inputs);
+  return inputs;
+}
+
+function cellOf(plan: EndPlan, spring: string | null, loadCase: string): Planned | null {
+  const cell = plan.springs
+    .find((each) => each.spring === spring)
+    ?.cells.find((each) => each.loadCase === loadCase);
+  return cell?.kind === 'planned' ? cell.cell : null;
+}
+
+/** The machine with a spring at its planned setting on every strut of an end; as it is where that end has no plan. */
+function withEnd(
+  question: PlanQuestion,
+  machine: MachineSI,
+  name: EndName,
+  spring: string | null,
+  cell: Planned | null,
+): MachineSI {
+  const choice = choiceOf(question, name, spring);
+  if (choice === null || cell === null || cell.setting === null) return machine;
+  const preload = choice.preloadAtZero + cell.setting.position;
+  const struts = machine[name].struts.map((strut): StrutSI => ({ ...strut, spring: choice.spring, preload }));
+  return { ...machine, [name]: { ...machine[name], struts } };
+}
