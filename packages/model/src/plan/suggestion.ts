@@ -81,13 +81,10 @@ function flipsOf(
   if (runnerUp !== null && !runnerUp.fits) {
     const failing = riddenCells(runnerUp, ridden).filter(({ cell }) => cell.reach.kind !== 'reached');
     const [only] = failing;
-    if (
-      failing.length === 1 &&
-      only !== undefined &&
-      'short' in only.cell.reach &&
-      only.cell.reach.past === 'tightest'
-    ) {
-      const kilograms = only.cell.reach.short * kilogramsPerMetre(runnerUp, only.cell, name, machine);
+    // It fits once its aim is reached, so what counts is how far the aim lies past the end, not how far the band does.
+    const past = (only?.cell.positions?.aim.value ?? 0) - most;
+    if (failing.length === 1 && only !== undefined && past > 0) {
+      const kilograms = past * kilogramsPerMetre(runnerUp, only.cell, name, machine);
       flips.push({ to: 'runner-up', loadCase: only.loadCase, kilograms });
     }
   }
