@@ -1,6 +1,6 @@
 import { FRONT_TRAVEL, gradientAt, HEAVE, PITCH, REAR_TRAVEL, type State } from '../statics/gradient.ts';
 import type { Parameters } from '../statics/parameters.ts';
-import type { Prepared } from '../statics/prepared.ts';
+import { type Prepared, prepare } from '../statics/prepared.ts';
 import { type Held, isFree } from '../statics/settle.ts';
 import { solveWheelsFirst } from '../statics/wheelsFirst.ts';
 import { type Direction, figuresOf, moveAlong, restore } from './inputs.ts';
@@ -13,7 +13,8 @@ export type HeldTravel = (prepared: Prepared) => number;
  * r is the gradient of the energy, J its curvature (analytic); ∂r/∂q is a central difference of r at the same x, never of a
  * solved output. A wheel on a stop stays there: its derivative is 0, right on the side that keeps it pressed.
  * state  the rest (held travels included);  held, heldTravel  the end that is held and where
- * Returns 4 numbers for each direction, one after the other. Throws RangeError where the rest is not stable.
+ * Returns 4 numbers for each direction, one after the other, and leaves `prepared.gradient` at the rest.
+ * Throws RangeError where the rest is not stable.
  * Source: implicit function theorem; checked against re-solved machines (derivatives.test.ts) and Monte Carlo.
  */
 export function stateDerivatives(
@@ -33,9 +34,10 @@ export function stateDerivatives(
   const out = new Float64Array(4 * directions.length);
   const change = new Float64Array(4);
   const heldAt = held === 'front' ? FRONT_TRAVEL : REAR_TRAVEL;
+  /** The same machine with scratch of its own, so that what holds at the rest is not overwritten. */
+  const moved = prepare(prepared.machine);
   for (let j = 0; j < directions.length; j += 1) {
-    const shift = forceChange(parameters, prepared, state, directions[j]!, heldTravel, change);
-    gradientAt(prepared, state, 0);
+    const shift = forceChange(parameters, moved, state, directions[j]!, heldTravel, change);
     if (heldTravel !== null) addHeldShift(prepared, heldAt, shift, change);
     if (!solveWheelsFirst(prepared, rearFree, frontFree, 0, change)) {
       throw new RangeError(
@@ -51,28 +53,28 @@ export function stateDerivatives(
 /** −∂r/∂q along a direction, into `out`; returns d(held travel)/dq. */
 function forceChange(
   parameters: Parameters,
-  prepared: Prepared,
+  moved: Prepared,
   state: State,
   direction: Direction,
   heldTravel: HeldTravel | null,
   out: Float64Array,
 ): number {
-  const { gradient } = prepared;
+  const { gradient } = moved;
   const { step } = direction;
   out.fill(0);
   if (direction.indices.length === 0 || !(step > 0)) return 0;
   const saved = figuresOf(parameters, direction);
   let shift = 0;
   for (const side of [1, -1] as const) {
-    moveAlong(parameters, prepared, direction, side * step);
-    gradientAt(prepared, state, 0);
+    moveAlong(parameters, moved, direction, side * step);
+    gradientAt(moved, state, 0);
     const share = -side / (2 * step);
     out[HEAVE] = out[HEAVE]! + share * gradient.heave;
     out[PITCH] = out[PITCH]! + share * gradient.pitch;
     out[REAR_TRAVEL] = out[REAR_TRAVEL]! + share * gradient.rear.travel;
     out[FRONT_TRAVEL] = out[FRONT_TRAVEL]! + share * gradient.front.travel;
-    if (heldTravel !== null) shift -= share * heldTravel(prepared);
-    restore(parameters, prepared, direction, saved);
+    if (heldTravel !== null) shift -= share * heldTravel(moved);
+    restore(parameters, moved, direction, saved);
   }
   return shift;
 }
@@ -105,19 +107,19 @@ export function figureDerivatives(
   const above = new Float64Array(count);
   const below = new Float64Array(count);
   const beside = new Float64Array(4);
+  const moved = prepare(prepared.machine);
   for (let j = 0; j < directions.length; j += 1) {
     const direction = directions[j]!;
     const { step } = direction;
     if (!(step > 0)) continue;
     const saved = figuresOf(parameters, direction);
     for (const side of [1, -1] as const) {
-      moveAlong(parameters, prepared, direction, side * step);
+      moveAlong(parameters, moved, direction, side * step);
       for (let i = 0; i < 4; i += 1) beside[i] = state[i]! + side * step * derivatives[4 * j + i]!;
-      figures(prepared, beside, side === 1 ? above : below);
-      restore(parameters, prepared, direction, saved);
+      figures(moved, beside, side === 1 ? above : below);
+      restore(parameters, moved, direction, saved);
     }
     for (let i = 0; i < count; i += 1) out[count * j + i] = (above[i]! - below[i]!) / (2 * step);
   }
-  gradientAt(prepared, state, 0);
   return out;
 }
