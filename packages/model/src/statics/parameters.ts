@@ -12,7 +12,11 @@ export interface Parameters<M extends MachineSI = MachineSI> {
   readonly indexOf: ReadonlyMap<string, number>;
   readonly holders: readonly Record<string, number>[];
   readonly keys: readonly string[];
+  /** Whether the whole travel of an end hangs on the figure: after it was set, the machine needs `refresh`. */
+  readonly onTravel: readonly boolean[];
 }
+
+const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
 
 /** Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. */
 export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
@@ -20,7 +24,15 @@ export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   const holders: Record<string, number>[] = [];
   const keys: string[] = [];
   const copy = copyAndList(machine, '', names, holders, keys) as M;
-  return { machine: copy, names, indexOf: new Map(names.map((name, i) => [name, i])), holders, keys };
+  const indexOf = new Map(names.map((name, i) => [name, i]));
+  return {
+    machine: copy,
+    names,
+    indexOf,
+    holders,
+    keys,
+    onTravel: names.map((name) => ON_TRAVEL.test(name)),
+  };
 }
 
 export function parameter(parameters: Parameters, index: number): number {

@@ -25,6 +25,8 @@ export interface Direction {
   readonly input: UncertainInput;
   readonly indices: readonly number[];
   readonly by: readonly number[];
+  /** Whether the whole travel of an end hangs on it, so that the machine must be refreshed. */
+  readonly movesTravel: boolean;
   /** Change of the input for a central difference: a small share of its deviation, so that no kink lies between. */
   readonly step: number;
 }
@@ -36,15 +38,21 @@ export function directionsOf(
   parameters: Parameters,
   inputs: readonly UncertainInput[],
 ): readonly Direction[] {
-  return inputs.map((input) => {
-    const known = input.moves.filter((move) => parameters.indexOf.has(move.parameter));
-    return {
-      input,
-      indices: known.map((move) => parameters.indexOf.get(move.parameter)!),
-      by: known.map((move) => move.by),
-      step: STEP * input.deviation,
-    };
-  });
+  return inputs.map((input) => directionOf(parameters, input));
+}
+
+function directionOf(parameters: Parameters, input: UncertainInput): Direction {
+  const indices: number[] = [];
+  const by: number[] = [];
+  let movesTravel = false;
+  for (const move of input.moves) {
+    const index = parameters.indexOf.get(move.parameter);
+    if (index === undefined) continue;
+    indices.push(index);
+    by.push(move.by);
+    movesTravel ||= parameters.onTravel[index]!;
+  }
+  return { input, indices, by, movesTravel, step: STEP * input.deviation };
 }
 
 /** Moves the machine along a direction by `change` of its input; `prepared` follows. Undo with the opposite change. */
@@ -58,7 +66,7 @@ export function moveAlong(
     const index = direction.indices[i]!;
     setParameter(parameters, index, parameter(parameters, index) + direction.by[i]! * change);
   }
-  refresh(prepared);
+  if (direction.movesTravel) refresh(prepared);
 }
 
 /** Puts the figures of a direction back to what `saved` holds, to the last bit. */
@@ -70,7 +78,7 @@ export function restore(
 ): void {
   for (let i = 0; i < direction.indices.length; i += 1)
     setParameter(parameters, direction.indices[i]!, saved[i]!);
-  refresh(prepared);
+  if (direction.movesTravel) refresh(prepared);
 }
 
 /** The figures of a direction as they stand. */
