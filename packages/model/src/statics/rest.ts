@@ -1,19 +1,13 @@
 import type { Settling } from './endAt.ts';
-import { energyAt, FRONT_TRAVEL, gradientAt, PITCH, REAR_TRAVEL, type State } from './gradient.ts';
+import { energyAt, FRONT_TRAVEL, PITCH, REAR_TRAVEL, type State } from './gradient.ts';
 import { hangingTravel } from './hanging.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
 import type { EndName, Prepared, WheelGradient } from './prepared.ts';
-import { type Held, type Settled, settle, startState } from './settle.ts';
-import { type OtherRest, otherRests } from './severalRests.ts';
+import { type Held, PITCH_USE, type Settled, settle, standsOnBoth, startState } from './settle.ts';
+import { type OtherRest, otherRests, standsElsewhere } from './severalRests.ts';
 
 /** Where an end stands. On a stop the wheel load no longer tells the spring force, and friction has no band. */
-export type EndStanding =
-  | 'free'
-  | 'topped out'
-  | 'on top-out spring'
-  | 'on rubber'
-  | 'bottomed'
-  | 'wheel off ground';
+export type EndStanding = 'free' | 'topped out' | 'on top-out spring' | 'on rubber' | 'bottomed';
 
 /** One end of a machine at rest. */
 export interface EndRest {
@@ -77,24 +71,25 @@ export function restOf(prepared: Prepared, settling: Settling = 0): RestAnswer {
 export function restFrom(prepared: Prepared, state: State, settling: Settling, held: Held): RestAnswer {
   const settled: Settled = { converged: false, residual: 0, iterations: 0 };
   settle(prepared, state, settling, held, settled);
-  const tips = tippingOver(prepared, state, settled);
-  if (tips !== null) return { kind: 'tips', over: tips };
-  if (!settled.converged)
-    return { kind: 'no rest', residual: settled.residual, iterations: settled.iterations };
+  const found =
+    standsOnBoth(prepared, state, settled) ||
+    (held === 'none' && standsElsewhere(prepared, state, settling, settled));
+  if (!found) return fallen(prepared, state, settled);
   const others = held === 'none' && settling === 0 ? otherRests(prepared, state) : [];
-  gradientAt(prepared, state, settling);
-  return { kind: 'rest', rest: restHere(prepared, state, settled, others) };
+  const { iterations } = settled;
+  settle(prepared, state, settling, held, settled);
+  return { kind: 'rest', rest: restHere(prepared, state, { ...settled, iterations }, others) };
 }
 
-/** The wheel over which the machine goes, or null: a wheel that carries nothing, or a pitch beyond all use. */
-function tippingOver(prepared: Prepared, state: State, settled: Settled): EndName | null {
+/** Over which wheel it goes: the other one carries nothing, or the pitch is beyond all use; else no rest was found. */
+function fallen(prepared: Prepared, state: State, settled: Settled): RestAnswer {
   const { rear, front } = prepared.gradient;
-  if (settled.converged) {
-    if (front.wheelLoad <= 0) return 'rear';
-    return rear.wheelLoad <= 0 ? 'front' : null;
-  }
-  if (Math.abs(state[PITCH]!) < 0.5) return null;
-  return state[PITCH]! < 0 ? 'rear' : 'front';
+  const { converged, residual, iterations } = settled;
+  if (converged && front.wheelLoad <= 0) return { kind: 'tips', over: 'rear' };
+  if (converged && rear.wheelLoad <= 0) return { kind: 'tips', over: 'front' };
+  const pitch = state[PITCH]!;
+  if (converged || Math.abs(pitch) >= PITCH_USE) return { kind: 'tips', over: pitch < 0 ? 'rear' : 'front' };
+  return { kind: 'no rest', residual, iterations };
 }
 
 /** The rest at a state that balances; `prepared.gradient` was written there. */

@@ -15,27 +15,47 @@ export interface Settled {
   iterations: number;
 }
 
-/** Pitch beyond which the machine counts as tipping over [rad]; the balance then has no answer on two wheels. */
+/** Pitch beyond which the machine counts as tipping over [rad], and beyond which none is looked for. */
+export const PITCH_USE = 0.5;
 const PITCH_MAX = 0.6;
 const NEWTON_MAX = 30;
 const DESCENT_MAX = 400;
-/** Left-over force as a share of the weight. */
+/** Walks down the energy that are tried, each ended by Newton. */
+const WALKS_MAX = 3;
+/** Left-over force as a share of the weight; from the second one on Newton finishes better than a walk. */
 const TOLERANCE = 1e-11;
+const NEAR = 1e-6;
+/** A step of a few roundings [m, rad]: against a very hard rubber no state leaves less force than what it would cure. */
+const STILL = 4e-15;
+/** How far a balance on a knife's edge is pushed off it [m]. */
+const NUDGE = 1e-5;
 
 /**
  * Finds where the machine comes to rest: the state at which its potential energy is least, 0 <= z <= z_max at each wheel.
  * Newton on the gradient, the travel limits as an active set (a wheel on its stop leaves the system while the stop pushes);
  * where Newton runs astray (a kink, a falling ratio) the energy is walked down with damping, then Newton ends it.
+ * A balance on a knife's edge is no rest: it is nudged and walked down from.
  * state  in: where to start (`startState`), held travels where they are held; out: the rest
- * Writes `prepared.gradient` at the rest. Not converging is told with the force left over, never hidden.
+ * Writes `prepared.gradient` at the rest. Found means: 1e-11 of the weight left over, or a Newton step of a few roundings.
+ * Not converging is told with the force left over, never hidden.
  * Source: projected Newton for simple bounds (Bertsekas 1982) with Levenberg damping; arrow matrix solved wheels first.
  */
 export function settle(prepared: Prepared, state: State, settling: Settling, held: Held, out: Settled): void {
   out.iterations = 0;
   newton(prepared, state, settling, held, out);
-  if (out.converged) return;
-  descend(prepared, state, settling, held, out);
-  newton(prepared, state, settling, held, out);
+  for (let walk = 0; walk < WALKS_MAX && !out.converged; walk += 1) {
+    if (out.residual < NEAR * weightOf(prepared)) nudge(prepared, state, held);
+    descend(prepared, state, settling, held, out);
+    newton(prepared, state, settling, held, out);
+  }
+}
+
+/** Whether a solve ended on both wheels: found, each wheel pressed to the ground, the body not pitched beyond all use. */
+export function standsOnBoth(prepared: Prepared, state: State, settled: Settled): boolean {
+  const { rear, front } = prepared.gradient;
+  return (
+    settled.converged && rear.wheelLoad > 0 && front.wheelLoad > 0 && Math.abs(state[PITCH]!) <= PITCH_USE
+  );
 }
 
 /** A cold start: body level, wheels a third into their travel, tyres at the load of the lever rule. */
@@ -57,27 +77,43 @@ export function startState(prepared: Prepared, state: State): void {
 }
 
 function newton(prepared: Prepared, state: State, settling: Settling, held: Held, out: Settled): void {
-  const { machine, gradient, rearTravelMax, frontTravelMax } = prepared;
-  const weight =
-    GRAVITY * (machine.sprung.mass + machine.load.mass + machine.rear.unsprung + machine.front.unsprung);
-  const tolerance = TOLERANCE * weight;
+  const { machine, gradient, move, rearTravelMax, frontTravelMax } = prepared;
+  const tolerance = TOLERANCE * weightOf(prepared);
   const rearHeld = held === 'rear' || held === 'both';
   const frontHeld = held === 'front' || held === 'both';
+  let still = false;
   out.converged = false;
   for (let iteration = 0; ; iteration += 1) {
     gradientAt(prepared, state, settling);
     const rearFree = !rearHeld && isFree(state[REAR_TRAVEL]!, rearTravelMax, gradient.rear);
     const frontFree = !frontHeld && isFree(state[FRONT_TRAVEL]!, frontTravelMax, gradient.front);
     out.residual = leftOver(gradient, machine.geometry.wheelbase, rearFree, frontFree);
-    if (out.residual <= tolerance) {
-      out.converged = true;
+    if (out.residual <= tolerance || still) {
+      move.fill(0);
+      out.converged = solveWheelsFirst(prepared, rearFree, frontFree, 0, move);
       return;
     }
     if (iteration === NEWTON_MAX || !(out.residual < Number.MAX_VALUE)) return;
     if (!step(prepared, state, rearFree, frontFree, 0)) return;
+    still = isStill(move);
     out.iterations += 1;
     if (Math.abs(state[PITCH]!) > PITCH_MAX) return;
   }
+}
+
+function isStill(move: Float64Array): boolean {
+  return (
+    Math.max(
+      Math.abs(move[HEAVE]!),
+      Math.abs(move[PITCH]!),
+      Math.abs(move[REAR_TRAVEL]!),
+      Math.abs(move[FRONT_TRAVEL]!),
+    ) < STILL
+  );
+}
+
+function weightOf({ machine }: Prepared): number {
+  return GRAVITY * (machine.sprung.mass + machine.load.mass + machine.rear.unsprung + machine.front.unsprung);
 }
 
 /** A wheel is free unless a stop is pushing on it (or it would be pushed further into the stop). */
@@ -122,10 +158,10 @@ function within(travel: number, travelMax: number): number {
 
 /** Walks the energy down, Levenberg style: more damping until a step lowers it, less after it did. Bounded. */
 function descend(prepared: Prepared, state: State, settling: Settling, held: Held, out: Settled): void {
-  const { machine, gradient, rearTravelMax, frontTravelMax } = prepared;
+  const { machine, gradient, move, rearTravelMax, frontTravelMax } = prepared;
   const rearHeld = held === 'rear' || held === 'both';
   const frontHeld = held === 'front' || held === 'both';
-  const weight = GRAVITY * (machine.sprung.mass + machine.load.mass);
+  const near = NEAR * weightOf(prepared);
   const before = new Float64Array(4);
   if (!(Math.abs(state[PITCH]!) <= PITCH_MAX) || !Number.isFinite(state[HEAVE]!))
     restart(prepared, state, held);
@@ -136,7 +172,7 @@ function descend(prepared: Prepared, state: State, settling: Settling, held: Hel
     const rearFree = !rearHeld && isFree(state[REAR_TRAVEL]!, rearTravelMax, gradient.rear);
     const frontFree = !frontHeld && isFree(state[FRONT_TRAVEL]!, frontTravelMax, gradient.front);
     out.residual = leftOver(gradient, machine.geometry.wheelbase, rearFree, frontFree);
-    if (out.residual < 1e-6 * weight) return;
+    if (out.residual < near) return;
     before.set(state);
     const stepped = step(prepared, state, rearFree, frontFree, damping);
     if (stepped) clampPitch(state);
@@ -151,8 +187,19 @@ function descend(prepared: Prepared, state: State, settling: Settling, held: Hel
     state.set(before);
     gradientAt(prepared, state, settling);
     damping *= 4;
-    if (damping > 1e12) return;
+    if (stepped && isStill(move)) return;
   }
+}
+
+/** Pushes a wheel that is not held towards the middle of its travel, or the body's pitch where both are. */
+function nudge(prepared: Prepared, state: State, held: Held): void {
+  if (held === 'both') {
+    state[PITCH] = state[PITCH]! + NUDGE;
+    return;
+  }
+  const place = held === 'rear' ? FRONT_TRAVEL : REAR_TRAVEL;
+  const travelMax = held === 'rear' ? prepared.frontTravelMax : prepared.rearTravelMax;
+  state[place] = state[place]! + (state[place]! < 0.5 * travelMax ? NUDGE : -NUDGE);
 }
 
 function clampPitch(state: State): void {

@@ -1,8 +1,8 @@
-import { blankEndAt, endAt } from './endAt.ts';
-import { energyAt, FRONT_TRAVEL, gradientAt, PITCH, REAR_TRAVEL, type State } from './gradient.ts';
+import { blankEndAt, endAt, type Settling } from './endAt.ts';
+import { energyAt, FRONT_TRAVEL, gradientAt, REAR_TRAVEL, type State } from './gradient.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
 import type { EndName, Prepared } from './prepared.ts';
-import { type Settled, settle } from './settle.ts';
+import { type Settled, settle, standsOnBoth, startState } from './settle.ts';
 
 /** Places looked at along the travel when a machine may have several rests. */
 const SCAN = 64;
@@ -22,28 +22,50 @@ export interface OtherRest {
  * force left over on the held wheel tells by its sign where it would go; every change from down to up is a rest.
  */
 export function otherRests(prepared: Prepared, state: State): readonly OtherRest[] {
-  for (const end of ['rear', 'front'] as const) {
-    if (!canHaveSeveral(prepared, end)) continue;
-    const rests = restsAlong(prepared, end, state);
-    if (rests.length < 2) continue;
-    const best = rests.reduce((a, b) => (b.energy < a.energy ? b : a));
-    state.set(best.state);
-    return rests
-      .map((rest, i) => ({ rest, reachedBy: reachedBy(i, rests.length) }))
-      .filter(({ rest }) => rest !== best)
-      .map(({ rest, reachedBy: way }) => ({
-        end,
-        rearTravel: rest.state[REAR_TRAVEL]!,
-        frontTravel: rest.state[FRONT_TRAVEL]!,
-        reachedBy: way,
-      }));
-  }
-  return [];
+  const found = (['rear', 'front'] as const).flatMap((end) =>
+    canHaveSeveral(prepared, end) ? restsAlong(prepared, end, state) : [],
+  );
+  const rests = found.filter((rest, i) => found.findIndex((each) => isSame(each.state, rest.state)) === i);
+  if (rests.length < 2) return [];
+  const best = rests.reduce((a, b) => (b.energy < a.energy ? b : a));
+  state.set(best.state);
+  return rests
+    .filter((rest) => rest !== best)
+    .map(({ end, state: at, reachedBy }) => ({
+      end,
+      rearTravel: at[REAR_TRAVEL]!,
+      frontTravel: at[FRONT_TRAVEL]!,
+      reachedBy,
+    }));
 }
 
-function reachedBy(place: number, count: number): OtherRest['reachedBy'] {
-  if (place === 0) return 'letting down';
-  return place === count - 1 ? 'letting up' : 'neither way alone';
+/**
+ * A second look where the first solve ended on one wheel or nowhere: from each end topped out, half in and bottomed.
+ * True, with `state` and `settled` there, as soon as the machine stands on both wheels; false leaves them as they were.
+ */
+export function standsElsewhere(
+  prepared: Prepared,
+  state: State,
+  settling: Settling,
+  settled: Settled,
+): boolean {
+  const trial = new Float64Array(4);
+  const ended: Settled = { converged: false, residual: 0, iterations: 0 };
+  for (const rear of [0.5, 0, 1]) {
+    for (const front of [0.5, 0, 1]) {
+      startState(prepared, trial);
+      trial[REAR_TRAVEL] = rear * prepared.rearTravelMax;
+      trial[FRONT_TRAVEL] = front * prepared.frontTravelMax;
+      settle(prepared, trial, settling, 'both', ended);
+      settle(prepared, trial, settling, 'none', ended);
+      if (!standsOnBoth(prepared, trial, ended)) continue;
+      state.set(trial);
+      Object.assign(settled, ended);
+      return true;
+    }
+  }
+  gradientAt(prepared, state, settling);
+  return false;
 }
 
 /**
@@ -52,13 +74,11 @@ function reachedBy(place: number, count: number): OtherRest['reachedBy'] {
  */
 function canHaveSeveral(prepared: Prepared, name: EndName): boolean {
   const { machine } = prepared;
-  const end = machine[name];
-  if (end.kinematics.kind === 'ratio' || end.kinematics.kind === 'fork') return false;
   const { sprung, load, geometry } = machine;
   const toppling = GRAVITY * (sprung.mass * sprung.height + load.momentHeight);
   const softening = toppling / (geometry.wheelbase * geometry.wheelbase);
   const travelMax = name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
-  return leastWheelRate(end, geometry.rake, travelMax) < 4 * softening;
+  return leastWheelRate(machine[name], geometry.rake, travelMax) < 4 * softening;
 }
 
 function leastWheelRate(end: EndSI, rake: number, travelMax: number): number {
@@ -72,36 +92,47 @@ function leastWheelRate(end: EndSI, rake: number, travelMax: number): number {
 }
 
 interface Found {
+  readonly end: EndName;
   readonly state: Float64Array;
   readonly energy: number;
+  readonly reachedBy: OtherRest['reachedBy'];
 }
 
-/** All stable rests, by rising travel of the end that is scanned. */
-function restsAlong(prepared: Prepared, name: EndName, start: State): readonly Found[] {
-  const travelMax = name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
-  const place = name === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
+/** All rests on both wheels, by rising travel of the end that is scanned. */
+function restsAlong(prepared: Prepared, end: EndName, start: State): readonly Found[] {
+  const place = end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
+  const travelMax = end === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
   const settled: Settled = { converged: false, residual: 0, iterations: 0 };
   const state = Float64Array.from(start);
-  const found: Found[] = [];
+  const rests: State[] = [];
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i <= SCAN; i += 1) {
     state[place] = (travelMax * i) / SCAN;
-    settle(prepared, state, 0, name, settled);
+    settle(prepared, state, 0, end, settled);
     if (!settled.converged) continue;
-    const push = prepared.gradient[name].travel;
-    if (before < 0 && push >= 0) addRest(prepared, name, Float64Array.from(state), found);
+    const push = prepared.gradient[end].travel;
+    if ((before < 0 && push >= 0) || (i === SCAN && push < 0)) addRest(prepared, state, rests);
     before = push;
-    if (i === SCAN && push < 0) addRest(prepared, name, Float64Array.from(state), found);
   }
-  return found;
+  return rests.map((rest, i) => {
+    gradientAt(prepared, rest, 0);
+    return { end, state: rest, energy: energyAt(prepared, rest), reachedBy: reachedBy(i, rests.length) };
+  });
 }
 
-function addRest(prepared: Prepared, name: EndName, state: Float64Array, found: Found[]): void {
+function addRest(prepared: Prepared, near: State, rests: State[]): void {
   const settled: Settled = { converged: false, residual: 0, iterations: 0 };
+  const state = Float64Array.from(near);
   settle(prepared, state, 0, 'none', settled);
-  if (!settled.converged || Math.abs(state[PITCH]!) > 0.5) return;
-  const place = name === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
-  if (found.some((rest) => Math.abs(rest.state[place]! - state[place]!) < 1e-7)) return;
-  gradientAt(prepared, state, 0);
-  found.push({ state, energy: energyAt(prepared, state) });
+  if (!standsOnBoth(prepared, state, settled)) return;
+  if (!rests.some((rest) => isSame(rest, state))) rests.push(state);
+}
+
+function isSame(one: State, other: State): boolean {
+  return [REAR_TRAVEL, FRONT_TRAVEL].every((place) => Math.abs(one[place]! - other[place]!) < 1e-7);
+}
+
+function reachedBy(place: number, count: number): OtherRest['reachedBy'] {
+  if (place === 0) return 'letting down';
+  return place === count - 1 ? 'letting up' : 'neither way alone';
 }
