@@ -10,7 +10,7 @@ import { arbitraryLeg, arbitraryShock, between, type StrutSize } from './arbitra
 /** A thing that is carried, anywhere from a tank bag to a box far behind the axle. */
 export const arbitraryThing: fc.Arbitrary<PointMass> = fc.record({
   mass: between(1, 110),
-  x: between(-0.7, 1.1),
+  x: between(-1.2, 1.6),
   height: between(0.3, 1.3),
 });
 
