@@ -5,9 +5,15 @@ import type { InputProblem } from './inputs/desk.ts';
 import { type Inputs, inputsOf } from './inputs/inputs.ts';
 
 /** A job planned, or why it cannot be. */
-export type PlannedJob =
-  | { readonly ok: true; readonly job: JobDocument; readonly inputs: Inputs; readonly plan: Plan }
-  | { readonly ok: false; readonly problems: readonly InputProblem[] };
+export type PlannedJob = JobPlan | { readonly ok: false; readonly problems: readonly InputProblem[] };
+
+/** A job with its plan, and with all that went into it. */
+export interface JobPlan {
+  readonly ok: true;
+  readonly job: JobDocument;
+  readonly inputs: Inputs;
+  readonly plan: Plan;
+}
 
 /** The path that page, terminal and tests share: job → SI inputs → balance and plan. Units go on again in `format`. */
 export function planJob(job: JobDocument): PlannedJob {

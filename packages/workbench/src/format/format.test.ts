@@ -132,10 +132,10 @@ describe('What is shown can be typed again', () => {
         (value, width, units) => {
           const plusMinus = width * (max - min);
           const text = formatFigure({ value, plusMinus }, dimension, units);
-          // A comma with three decimals could be a thousand: it is refused, as it must be.
-          fc.pre(!/^-?[1-9]\d{0,2},\d{3}\b/.test(text));
+          // Three decimals after one to three digits could be a thousand: refused, as it must be.
+          fc.pre(!/[1-9]\d{0,2}[.,]\d{3}\b/.test(text));
           const read = parseQuantity(text, dimension, units.unit[dimension]);
-          if (!read.ok) throw new Error(`${text}: ${read.why}`);
+          if (!read.ok) throw new Error(`${text}: ${read.fault}`);
           const { quantity } = read;
           expect(Math.abs(toSI(quantity.value, quantity.unit) - value)).toBeLessThanOrEqual(
             0.6 * Math.max(plusMinus, differenceToSI(1, quantity.unit)),
@@ -152,7 +152,7 @@ describe('What is shown can be typed again', () => {
       fc.property(arbitraryQuantity('rate', 1e4, 1e5), (quantity) => {
         const { origin: _, ...typed } = quantity;
         const text = formatTyped(typed, metric);
-        fc.pre(!text.includes('e'));
+        fc.pre(!text.includes('e') && !/\b[1-9]\d{0,2}\.\d{3}\b/.test(text));
         expect(parseQuantity(text, 'rate', 'N/mm')).toEqual({ ok: true, quantity: typed });
       }),
       { seed: 22, numRuns: 500 },

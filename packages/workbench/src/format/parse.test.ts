@@ -1,40 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { parseNumber, parseQuantity } from './parse.ts';
-
-describe('A number as typed', () => {
-  test.each([
-    ['28.5', 28.5],
-    ['28,5', 28.5],
-    [' 160 ', 160],
-    ['0,125', 0.125],
-    ['.5', 0.5],
-    ['-12', -12],
-    ['1625,25', 1625.25],
-    ['1.625', 1.625],
-    ['13 3/4', 13.75],
-    ['1/16', 0.0625],
-    ['-1 1/2', -1.5],
-  ])('"%s" is %d', (text, value) => {
-    expect(parseNumber(text)).toBe(value);
-  });
-
-  test.each(['1,234', '12,500', '1.234,5', '1,234.5', '1 234', "1'234", '1.234.567'])(
-    '"%s" could be decimals or thousands and is refused',
-    (text) => {
-      expect(parseNumber(text)).toBe('thousands or decimals');
-    },
-  );
-
-  test.each(['', 'about 80', '--3', '3/0', '1e3', '.', '-'])('"%s" is no number', (text) => {
-    expect(parseNumber(text)).toBe('no number');
-  });
-});
+import { parseQuantity } from './parse.ts';
 
 describe('A quantity as typed', () => {
   test.each([
     ['160 lbf/in', { value: 160, unit: 'lbf/in' }],
     ['160lb/in', { value: 160, unit: 'lbf/in' }],
     ['28,5', { value: 28.5, unit: 'N/mm' }],
+    ['27 1/2 N/mm', { value: 27.5, unit: 'N/mm' }],
     ['28 n/mm', { value: 28, unit: 'N/mm' }],
     ['28 +- 5 %', { value: 28, unit: 'N/mm', plusMinus: { value: 5, unit: '%' } }],
     ['160 ± 8 lbf/in', { value: 160, unit: 'lbf/in', plusMinus: { value: 8, unit: 'lbf/in' } }],
@@ -44,12 +16,22 @@ describe('A quantity as typed', () => {
   });
 
   test.each([
-    ['160 mm', 'other dimension', 'mm'],
-    ['160 furlongs', 'unknown unit', 'furlongs'],
-    ['1,234 N/mm', 'thousands or decimals', '1,234 N/mm'],
-    ['stiff', 'no number', 'stiff'],
-    ['28 ± some', 'no number', 'some'],
-  ])('"%s" is refused: %s', (text, why, found) => {
-    expect(parseQuantity(text, 'rate', 'N/mm')).toEqual({ ok: false, why, found });
+    ['160 mm', { fault: 'other dimension', found: 'mm' }],
+    ['160 furlongs', { fault: 'unknown unit', found: 'furlongs' }],
+    ['', { fault: 'empty' }],
+    [' ', { fault: 'empty' }],
+  ])('"%s" is refused as what it is', (text, fault) => {
+    expect(parseQuantity(text, 'rate', 'N/mm')).toEqual({ ok: false, ...fault });
+  });
+
+  test.each([
+    ['1,234 N/mm', 'Write 1234 or 1.2340'],
+    ['stiff', 'stiff'],
+    ['28 ± some', 'some'],
+    ['1.2.3 N/mm', 'groups'],
+  ])('"%s" is refused in the words of the number reader', (text, words) => {
+    const read = parseQuantity(text, 'rate', 'N/mm');
+    expect(read).toMatchObject({ ok: false, fault: 'number' });
+    expect('why' in read && read.why).toContain(words);
   });
 });

@@ -1,21 +1,22 @@
 import type { Quantity } from '@sagwright/records/schema/quantity';
 import { type Dimension, dimensionOf, type UnitOf, unitsOf } from '@sagwright/records/units';
+import { readNumber } from './readNumber.ts';
 
-/** What a person typed as a quantity; or why it is none, as a code that the catalogue words. */
+/** What a person typed as a quantity; or why it is none. */
 export type Typed<D extends Dimension> = { readonly ok: true; readonly quantity: Quantity<D> } | Fault;
 
-export interface Fault {
-  readonly ok: false;
-  readonly why: 'no number' | 'thousands or decimals' | 'other dimension' | 'unknown unit';
-  readonly found: string;
-}
+export type Fault =
+  | { readonly ok: false; readonly fault: 'empty' }
+  /** `why` is the sentence of `readNumber`. */
+  | { readonly ok: false; readonly fault: 'number'; readonly why: string }
+  | { readonly ok: false; readonly fault: 'other dimension' | 'unknown unit'; readonly found: string };
 
 /**
- * Reads "160 lbf/in", "28,5", "13 3/4 in", "1625 ± 5 mm", "28 N/mm +- 5 %". Comma and point are both a decimal mark. What
- * could be a decimal or a thousand ("1,234", "1.234,5", "1 234") is refused, never guessed. Without a unit it is `usual`.
+ * Reads "160 lbf/in", "28,5", "13 3/4 in", "1625 ± 5 mm", "28 N/mm +- 5 %": a number as `readNumber` takes it, a unit or
+ * another spelling of it, and a ± where one was typed. Without a unit it is `usual`.
  */
 export function parseQuantity<D extends Dimension>(text: string, dimension: D, usual: UnitOf<D>): Typed<D> {
-  const [mainText = '', widthText] = text.replaceAll('−', '-').split(/±|\+\s*\/?\s*-/u, 2);
+  const [mainText = '', widthText] = text.split(/±|\+\s*\/?\s*[-−]/u, 2);
   const main = readPart(mainText, dimension);
   if (!main.ok) return main;
   if (widthText === undefined) {
@@ -29,36 +30,30 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, u
   return { ok: true, quantity: { value: main.value, unit, plusMinus } };
 }
 
-/** A number as typed, or why it is none. */
-export function parseNumber(text: string): number | 'no number' | 'thousands or decimals' {
-  const plain = text.trim();
-  const decimal = /^-?(\d*)(?:([.,])(\d*))?$/.exec(plain);
-  if (decimal !== null && /\d/.test(plain)) {
-    const [, whole = '', mark, decimals = ''] = decimal;
-    const couldBeThousands = mark === ',' && decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole);
-    return couldBeThousands ? 'thousands or decimals' : Number(plain.replace(',', '.'));
-  }
-  const fraction = /^(-?)(?:(\d+)\s+)?(\d+)\/([1-9]\d*)$/.exec(plain);
-  if (fraction === null) return /\d[.,' ]\d/.test(plain) ? 'thousands or decimals' : 'no number';
-  const [, sign, whole = '0', top, bottom] = fraction;
-  const size = Number(whole) + Number(top) / Number(bottom);
-  return sign === '-' ? -size : size;
-}
-
 type Part<D extends Dimension> =
   | { readonly ok: true; readonly value: number; readonly unit: UnitOf<D> | null }
   | Fault;
 
 function readPart<D extends Dimension>(text: string, dimension: D): Part<D> {
-  const [, number = '', unitText = ''] = /^\s*(-?[\d.,'/ ]*)(.*?)\s*$/su.exec(text) ?? [];
-  const value = parseNumber(number);
-  if (typeof value !== 'number') return { ok: false, why: value, found: text.trim() };
+  const [, number = '', unitText = ''] = NUMBER_FIRST.exec(text) ?? [];
+  const read = readNumber(number);
+  if (read.kind === 'empty') return unitText === '' ? { ok: false, fault: 'empty' } : noNumber(unitText);
+  if (read.kind !== 'number') return { ok: false, fault: 'number', why: read.why };
+  const { value } = read;
   if (unitText === '') return { ok: true, value, unit: null };
   const name = nameOf(unitText);
   const unit = unitsOf(dimension).find((each) => each === name);
   if (unit !== undefined) return { ok: true, value, unit };
-  const why = dimensionOf(name) === undefined ? 'unknown unit' : 'other dimension';
-  return { ok: false, why, found: unitText };
+  const fault = dimensionOf(name) === undefined ? 'unknown unit' : 'other dimension';
+  return { ok: false, fault, found: unitText };
+}
+
+/** All that can belong to a number as `readNumber` takes it, then the unit. */
+const NUMBER_FIRST = /^\s*([\d.,'’ʼ\s/⁄∕¼-¾⅐-⅞+\-−‐-–]*)(.*?)\s*$/su;
+
+function noNumber(text: string): Fault {
+  const read = readNumber(text);
+  return { ok: false, fault: 'number', why: 'why' in read ? read.why : text };
 }
 
 /** Other spellings of our units that the workshop writes. */

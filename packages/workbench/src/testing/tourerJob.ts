@@ -105,7 +105,7 @@ export function tourerData(): Record<string, unknown> {
         end: 'rear',
         rate: { kind: 'linear', rate: q(125, 'lbf/in', 'marked') },
         freeLength: q(262, 'mm', 'own tape'),
-        solidLength: q(150, 'mm', 'own tape'),
+        solidLength: q(140, 'mm', 'own tape'),
       },
       c1: rearSpring('C1', 2, 24.5),
       c2: rearSpring('C2', 3, 27),
@@ -172,6 +172,16 @@ export function tourerWith(...changes: readonly (readonly [path: string, value: 
   return read.job;
 }
 
+/** The tourer with a heavy box: over its limits with all of it aboard. */
+export function overloadedTourer(): JobDocument {
+  return tourerWith(['things.box.mass', q(45, 'kg', 'own scale')]);
+}
+
+/** The tourer with a short collar: no spring reaches all its loads. */
+export function tourerThatNothingFits(): JobDocument {
+  return tourerWith(['machine.rear.shock.adjuster.most', q(16, 'mm')]);
+}
+
 function q(value: number, unit: string, origin?: string): Record<string, unknown> {
   return origin === undefined ? { value, unit } : { value, unit, origin };
 }
@@ -187,7 +197,7 @@ function rearSpring(name: string, order: number, rate: number): Record<string, u
     end: 'rear',
     rate: { kind: 'linear', rate: q(rate, 'N/mm', 'catalogue') },
     freeLength: q(262, 'mm', 'catalogue'),
-    ...(name === 'C4' ? {} : { solidLength: q(152, 'mm', 'catalogue') }),
+    ...(name === 'C4' ? {} : { solidLength: q(139, 'mm', 'catalogue') }),
     where: `shelf ${name}`,
   };
 }

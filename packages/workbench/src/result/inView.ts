@@ -1,0 +1,20 @@
+import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
+import type { JobPlan } from '../path.ts';
+
+export type End = 'rear' | 'front';
+
+/** The spring that speaks for an end: picked by a person, else suggested, else as found; null where the job has none. */
+export function springInView(planned: JobPlan, end: End): SpringPlan | null {
+  const { spring } = planned.plan.planned[end];
+  return planned.plan[end].springs.find((each) => each.spring === spring) ?? null;
+}
+
+/** Planned cells of a spring for the loads that are ridden. */
+export function riddenCells(
+  planned: JobPlan,
+  spring: SpringPlan,
+): readonly { readonly loadCase: string; readonly cell: Planned }[] {
+  return spring.cells.flatMap((cell) =>
+    cell.kind === 'planned' && planned.job.loadCases[cell.loadCase]!.share > 0 ? [cell] : [],
+  );
+}
