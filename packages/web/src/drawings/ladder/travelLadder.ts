@@ -1,0 +1,190 @@
+import { type Box, clamp } from '../box.ts';
+import { at, hatch } from '../hatch.ts';
+import { centredBaseline, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import type { DrawingTable } from '../table.ts';
+import type { LadderInput, LadderLane } from './ladderInput.ts';
+import { type LaneMark, laneMark } from './laneMark.ts';
+import { laneWindow } from './laneWindow.ts';
+
+/** Room for one ladder in CSS px; both ends of a machine get the same `pxPerMm`, from `ladderScale`. */
+export interface LadderSize {
+  readonly width: number;
+  readonly pxPerMm: number;
+}
+
+/** One end's ladder, ready to paint: CSS px, origin top left. */
+export interface LadderMarks {
+  readonly width: number;
+  readonly height: number;
+  /** y of the hard extension stop, and px for each mm below it. */
+  readonly top: number;
+  readonly pxPerMm: number;
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly hangsY: number;
+  readonly ticks: readonly { readonly y: number; readonly length: number }[];
+  readonly tickTexts: readonly TextMark[];
+  readonly levels: readonly TextMark[];
+  /** Quarters of all travel, rubber included. */
+  readonly quarterYs: readonly number[];
+  readonly rubber: { readonly box: Box; readonly hatch: string } | null;
+  readonly lanes: readonly LaneMark[];
+  /** Loads out of sight on either side: the page offers steps towards them. */
+  readonly before: number;
+  readonly after: number;
+}
+
+/** Room over the stop for the lane heads, and under the metal for half a line of text. */
+const HEAD = 48;
+const FOOT = 14;
+const LANE_LEAST = 44;
+const LANES_MOST = 5;
+
+/**
+ * px per mm that lets every one of these ladders stand in `height` px, so that a millimetre looks the same at both ends.
+ * Throws RangeError when there is no travel to draw.
+ */
+export function ladderScale(inputs: readonly LadderInput[], height: number): number {
+  const travel = Math.max(...inputs.map((input) => input.travelMaxMm));
+  if (!(travel > 0 && Number.isFinite(travel))) {
+    throw new RangeError(`ladderScale: the longest travel is ${travel} mm; it must be more than 0`);
+  }
+  return Math.max(1, height - HEAD - FOOT) / travel;
+}
+
+/**
+ * The travel ladder of one end: the stop on top, the metal at the bottom, one lane for each load. A machine sinks, so
+ * a wheel that has moved further up stands lower here.
+ */
+export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks {
+  const { pxPerMm, width } = size;
+  const yOf = (mm: number) => HEAD + mm * pxPerMm;
+  const bottom = yOf(input.travelMaxMm);
+  const quarterYs = [0.25, 0.5, 0.75].map((part) => yOf(part * input.travelMaxMm));
+  const levels = levelTexts(input, yOf, quarterYs);
+  const left = AXIS;
+  const right = width - GAP - Math.max(...levels.map((level) => textWidth(level.text, TEXT_MIN)));
+  const room = clamp(Math.floor((right - left - LANES_INSET) / LANE_LEAST), 2, LANES_MOST);
+  const shown = laneWindow(input.lanes, input.chosenId, input.firstLoad, room);
+  const laneWidth = (right - left - LANES_INSET) / Math.max(1, shown.lanes.length);
+  const frame = {
+    top: HEAD,
+    bottom,
+    rubberY: input.rubberFromMm === null ? bottom : yOf(input.rubberFromMm),
+    yOf,
+  };
+  return {
+    width,
+    height: bottom + FOOT,
+    top: HEAD,
+    pxPerMm,
+    left,
+    right,
+    bottom,
+    hangsY: yOf(input.hangsAtMm),
+    ...axis(input.travelMaxMm, pxPerMm, yOf),
+    levels: levels.map((level) => ({ ...level, x: right + GAP })),
+    quarterYs,
+    rubber: rubberOf(input, left, right, yOf),
+    lanes: shown.lanes.map((lane, index) =>
+      laneMark(lane, lane.id === input.chosenId, left + LANES_INSET + index * laneWidth, laneWidth, frame),
+    ),
+    before: shown.before,
+    after: shown.after,
+  };
+}
+
+/** The ladder as a table, one row for each lane. */
+export function travelLadderTable(input: LadderInput): DrawingTable {
+  return {
+    caption: `${input.title}; ${input.travelMaxWords} in all, counted from fully out; hangs at ${input.hangsWords}`,
+    headings: ['Load', 'Rests at', '±', 'Measured', 'Wanted', 'Note'],
+    rows: input.lanes.map((lane) => [
+      lane.name,
+      lane.rest?.words ?? 'not worked out',
+      lane.rest?.plusMinusWords ?? '–',
+      lane.measured?.words ?? '–',
+      lane.wanted?.words ?? '–',
+      lane.note ?? '–',
+    ]),
+  };
+}
+
+/** A lane as it is read out: "Load C, rear: rests at 59 of 86 millimetres, plus or minus 2; wanted 29 to 33; on the rubber." */
+export function travelLadderSentence(input: LadderInput, lane: LadderLane): string {
+  const said = [
+    lane.rest === null
+      ? 'not worked out'
+      : `rests at ${lane.rest.words} of ${input.travelMaxWords} millimetres, plus or minus ${lane.rest.plusMinusWords}`,
+  ];
+  if (lane.measured !== null) said.push(`read ${lane.measured.words}`);
+  if (lane.wanted !== null) said.push(`wanted ${lane.wanted.words}`);
+  if (lane.note !== null) said.push(lane.note);
+  return `${lane.name}, ${input.end}: ${said.join('; ')}.`;
+}
+
+/** Numbers, ticks and the axis line stand left of this; lanes begin a little right of it, levels end the drawing. */
+const AXIS = 62;
+const LANES_INSET = 14;
+const GAP = 8;
+
+/** A tick each 2, 10 and 20 mm, leaving out those that would run into each other; numbers at the longest. */
+function axis(travelMaxMm: number, pxPerMm: number, yOf: (mm: number) => number) {
+  const steps = [
+    { mm: 2, length: 6 },
+    { mm: 10, length: 10 },
+    { mm: 20, length: 16 },
+  ].filter((step) => step.mm * pxPerMm >= 3.5);
+  const ticks: { y: number; length: number }[] = [];
+  for (let mm = 0; mm <= travelMaxMm; mm += 2) {
+    const longest = steps.filter((step) => mm % step.mm === 0).at(-1);
+    if (longest !== undefined) ticks.push({ y: yOf(mm), length: longest.length });
+  }
+  const numberStep = 20 * Math.ceil((TEXT_MIN * 1.25) / (20 * pxPerMm));
+  const tickTexts: TextMark[] = [];
+  for (let mm = 0; mm <= travelMaxMm; mm += numberStep) {
+    tickTexts.push(text(String(mm), AXIS - 22, yOf(mm), 'end'));
+  }
+  return { ticks, tickTexts };
+}
+
+/** Names of the levels at the right, in their order of importance: one that would run into a more important one is left out or moves. */
+function levelTexts(
+  input: LadderInput,
+  yOf: (mm: number) => number,
+  quarterYs: readonly number[],
+): TextMark[] {
+  const line = TEXT_MIN * 1.2;
+  const metalY = yOf(input.travelMaxMm);
+  const placed: { words: string; y: number }[] = [
+    { words: `hangs ${input.hangsWords}`, y: yOf(input.hangsAtMm) },
+    { words: 'metal', y: metalY },
+  ];
+  if (input.rubberFromMm !== null) {
+    placed.push({ words: 'rubber', y: Math.min(yOf(input.rubberFromMm), metalY - line) });
+  }
+  quarterYs.forEach((y, index) => {
+    if (placed.every((other) => Math.abs(other.y - y) >= line)) {
+      placed.push({ words: `${25 * (index + 1)} %`, y });
+    }
+  });
+  return placed.map(({ words, y }) => text(words, 0, y, 'start'));
+}
+
+function text(words: string, x: number, y: number, align: TextMark['align']): TextMark {
+  return { text: words, x, y: centredBaseline(y, TEXT_MIN), size: TEXT_MIN, align, bold: false };
+}
+
+function rubberOf(input: LadderInput, left: number, right: number, yOf: (mm: number) => number) {
+  if (input.rubberFromMm === null) return null;
+  const y = yOf(input.rubberFromMm);
+  const box = { x: left, y, width: right - left, height: yOf(input.travelMaxMm) - y };
+  return { box, hatch: hatch(box, 12) };
+}
+
+/** The sign of a machine with nothing on it, centred on a point: two wheels and a line between. */
+export function aloneSign(x: number, y: number): string {
+  const wheel = (centre: number) => `M${at(centre - 5)} ${at(y + 3)}a5 5 0 1 0 10 0a5 5 0 1 0 -10 0`;
+  return `${wheel(x - 11)}${wheel(x + 11)}M${at(x - 11)} ${at(y + 3)}L${at(x - 4)} ${at(y - 4)}H${at(x + 5)}L${at(x + 11)} ${at(y + 3)}M${at(x + 5)} ${at(y - 4)}L${at(x + 3)} ${at(y - 8)}`;
+}

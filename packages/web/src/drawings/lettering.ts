@@ -1,0 +1,96 @@
+import type { Box } from './box.ts';
+
+/** Which way a text runs from its anchor. */
+export type Align = 'start' | 'middle' | 'end';
+
+/** A line of text on a drawing: `x` its anchor, `y` its baseline, `size` its height in CSS px. */
+export interface TextMark {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly align: Align;
+  readonly bold: boolean;
+}
+
+/** No text on a drawing is smaller than this, in CSS px. */
+export const TEXT_MIN = 16;
+export const TEXT_FIGURE = 18;
+export const TEXT_HEADLINE = 21;
+
+/**
+ * Width of a text in B612, CSS px. Regular and bold share their advance widths, and nothing is kerned by more than
+ * 0.02 em, so a drawing can be laid out without a screen. Letters that are not in the table count as wide ones.
+ */
+export function textWidth(text: string, size: number): number {
+  let thousandths = 0;
+  for (const letter of text) thousandths += ADVANCES.get(letter) ?? WIDE;
+  return (thousandths / 1000) * size;
+}
+
+/** The area that a text covers, from its ascenders to its descenders. */
+export function textBox(mark: TextMark): Box {
+  const width = textWidth(mark.text, mark.size);
+  const back = mark.align === 'start' ? 0 : mark.align === 'middle' ? width / 2 : width;
+  const ascent = ASCENT * mark.size;
+  return { x: mark.x - back, y: mark.y - ascent, width, height: ascent + DESCENT * mark.size };
+}
+
+/** Baseline of a text whose figures stand centred about `y`. */
+export function centredBaseline(y: number, size: number): number {
+  return y + (CAPITAL * size) / 2;
+}
+
+/** A text in at most two lines of `width` px; what still does not fit ends in "…". */
+export function inTwoLines(text: string, size: number, width: number): readonly string[] {
+  if (textWidth(text, size) <= width) return [text];
+  const words = text.split(' ');
+  let first = words[0] ?? '';
+  let used = 1;
+  while (used < words.length && textWidth(`${first} ${words[used]}`, size) <= width) {
+    first = `${first} ${words[used]}`;
+    used += 1;
+  }
+  const rest = words.slice(used).join(' ');
+  return rest === ''
+    ? [shortened(first, size, width)]
+    : [first, rest].map((line) => shortened(line, size, width));
+}
+
+function shortened(text: string, size: number, width: number): string {
+  if (textWidth(text, size) <= width) return text;
+  const letters = [...text];
+  while (letters.length > 1 && textWidth(`${letters.join('')}…`, size) > width) letters.pop();
+  return `${letters.join('').trimEnd()}…`;
+}
+
+const ASCENT = 0.78;
+const DESCENT = 0.25;
+const CAPITAL = 0.766;
+const WIDE = 900;
+
+/** Advance widths of B612 in thousandths of an em, read from its font file. */
+const ADVANCES = new Map<string, number>(
+  (
+    [
+      [200, "'|"],
+      [250, ',;·'],
+      [300, '.:Iij'],
+      [350, ' !l’'],
+      [400, '"frt'],
+      [450, '()-J[s'],
+      [500, '=]cz'],
+      [525, 'a'],
+      [550, '$*/?FLS\\_`ekvxy–ä'],
+      [600, '+CEKPTYZbdghnopqu}±'],
+      [650, '0123456789<>ABDGRVX{'],
+      [700, '&HU'],
+      [750, 'N^w~…½'],
+      [800, 'OQ×'],
+      [850, '#'],
+      [900, '%Mm'],
+      [950, 'W'],
+      [1000, '@'],
+    ] as const
+  ).flatMap(([width, letters]) => [...letters].map((letter) => [letter, width] as const)),
+);

@@ -1,0 +1,67 @@
+/**
+ * One spring of Choose: where the collar must stand for each load, and how far it goes. All lengths are millimetres of
+ * collar preload; the words beside each bar come ready.
+ */
+export interface ReachInput {
+  /** The spring in words, for the table and the ear: "30.6 newtons per millimetre, shelf C3". */
+  readonly spring: string;
+  /** What every row of the page shows, so that a millimetre is as long in each: from `reachDomain`. */
+  readonly domain: ReachSpan;
+  /** What the collar reaches. */
+  readonly collar: ReachSpan;
+  readonly lanes: readonly ReachLane[];
+}
+
+export interface ReachSpan {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+/** Whole inside the collar's reach; partly; or all of it past one end. */
+export type ReachVerdict = 'in reach' | 'only at the edge' | 'past the end';
+
+export type ReachLane = PlannedLane | UnplannedLane;
+
+export interface PlannedLane {
+  readonly id: string;
+  readonly letter: string;
+  /** As it is spoken: "Load C". */
+  readonly name: string;
+  readonly kind: 'planned';
+  readonly verdict: ReachVerdict;
+  /** The collar positions that keep this load's sag in its wanted band. */
+  readonly fromMm: number;
+  readonly toMm: number;
+  /** Half-width of the doubt of either end. */
+  readonly fromPlusMinusMm: number;
+  readonly toPlusMinusMm: number;
+  /** Beside the bar: "24.6", "past by 5.6", "only at the edge". */
+  readonly label: string;
+  /** The interval and its doubt in words, for the table and the ear: "19.2 to 22.6", "2". */
+  readonly words: string;
+  readonly plusMinusWords: string;
+}
+
+/** A load that this spring was not planned for, or that was refused; `label` says why. */
+export interface UnplannedLane {
+  readonly id: string;
+  readonly letter: string;
+  readonly name: string;
+  readonly kind: 'refused' | 'not planned';
+  readonly label: string;
+}
+
+/** The stretch of collar preload that shows all of these rows, whole multiples of 5 mm, with a little air. */
+export function reachDomain(rows: readonly Omit<ReachInput, 'domain'>[]): ReachSpan {
+  const ends = rows.flatMap((row) => [
+    row.collar.fromMm,
+    row.collar.toMm,
+    ...row.lanes.flatMap((lane) =>
+      lane.kind === 'planned' ? [lane.fromMm - lane.fromPlusMinusMm, lane.toMm + lane.toPlusMinusMm] : [],
+    ),
+  ]);
+  if (ends.length === 0) return { fromMm: 0, toMm: 5 };
+  const fromMm = 5 * Math.floor((Math.min(...ends) - 1) / 5);
+  const toMm = 5 * Math.ceil((Math.max(...ends) + 1) / 5);
+  return { fromMm, toMm };
+}

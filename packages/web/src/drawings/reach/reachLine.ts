@@ -1,0 +1,114 @@
+import type { Box } from '../box.ts';
+import { centredBaseline, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import type { DrawingTable } from '../table.ts';
+import type { ReachInput, ReachLane, ReachSpan } from './reachInput.ts';
+import { type ReachLaneMark, reachLaneMark } from './reachLaneMark.ts';
+
+/** One spring's reach line, ready to paint: CSS px, origin top left. */
+export interface ReachMarks {
+  readonly width: number;
+  readonly height: number;
+  readonly pxPerMm: number;
+  /** x of 0 mm of preload. */
+  readonly zeroX: number;
+  /** What the collar reaches, and the bars that stand centred on its two ends. */
+  readonly column: Box;
+  readonly stops: readonly Box[];
+  readonly ticks: readonly { readonly x: number; readonly y: number; readonly length: number }[];
+  readonly lanes: readonly ReachLaneMark[];
+}
+
+const TOP = 8;
+const FOOT = 10;
+const STOP_WIDTH = 3;
+const TICK_MM = 5;
+
+/** Keeps the bars and the numbers of the first and last tick inside the drawing. */
+const SIDE = 12;
+
+/** Where each millimetre of a common domain stands in a drawing `width` px wide. Throws RangeError for an empty domain. */
+export function reachScale(
+  domain: ReachSpan,
+  width: number,
+): { readonly pxPerMm: number; readonly zeroX: number } {
+  const stretch = domain.toMm - domain.fromMm;
+  if (!(stretch > 0 && Number.isFinite(stretch))) {
+    throw new RangeError(
+      `reachScale: the domain runs from ${domain.fromMm} to ${domain.toMm} mm; it must have a length`,
+    );
+  }
+  const pxPerMm = Math.max(1, width - 2 * SIDE) / stretch;
+  return { pxPerMm, zeroX: SIDE - domain.fromMm * pxPerMm };
+}
+
+/** The reach line of one spring: a lane for each load over the column that the collar reaches. */
+export function reachLine(input: ReachInput, size: { readonly width: number }): ReachMarks {
+  const { width } = size;
+  const { pxPerMm, zeroX } = reachScale(input.domain, width);
+  const xOf = (mm: number) => zeroX + mm * pxPerMm;
+  const stopXs = [xOf(input.collar.fromMm), xOf(input.collar.toMm)] as const;
+  const lanes: ReachLaneMark[] = [];
+  let y = TOP;
+  for (const lane of input.lanes) {
+    const mark = reachLaneMark(lane, y, width, stopXs, xOf);
+    lanes.push(mark);
+    y += mark.height;
+  }
+  const height = y + FOOT;
+  return {
+    width,
+    height,
+    pxPerMm,
+    zeroX,
+    column: { x: stopXs[0], y: 0, width: stopXs[1] - stopXs[0], height: height - 4 },
+    stops: stopXs.map((x) => ({ x: x - STOP_WIDTH / 2, y: 0, width: STOP_WIDTH, height: height - 4 })),
+    ticks: ticksOf(input.domain).map((mm) => ({ x: xOf(mm), y: height - 4, length: 6 })),
+    lanes,
+  };
+}
+
+/** The numbers of the common scale, once over all rows: every second tick, or fewer where they would touch. */
+export function reachAxis(domain: ReachSpan, width: number): readonly TextMark[] {
+  const { pxPerMm, zeroX } = reachScale(domain, width);
+  const widest = Math.max(...[domain.fromMm, domain.toMm].map((mm) => textWidth(String(mm), TEXT_MIN)));
+  const step = TICK_MM * Math.ceil((widest + 12) / (TICK_MM * pxPerMm));
+  return ticksOf(domain)
+    .filter((mm) => mm % step === 0)
+    .map((mm) => ({
+      text: String(mm),
+      x: zeroX + mm * pxPerMm,
+      y: centredBaseline(TEXT_MIN / 2 + 2, TEXT_MIN),
+      size: TEXT_MIN,
+      align: 'middle' as const,
+      bold: false,
+    }));
+}
+
+/** The row as a table, one line for each load. */
+export function reachLineTable(input: ReachInput): DrawingTable {
+  const { fromMm, toMm } = input.collar;
+  return {
+    caption: `${input.spring}: the collar reaches ${fromMm} to ${toMm} mm`,
+    headings: ['Load', 'Collar, mm', '± of each end', 'Verdict', 'Note'],
+    rows: input.lanes.map((lane) =>
+      lane.kind === 'planned'
+        ? [lane.name, lane.words, lane.plusMinusWords, lane.verdict, lane.label]
+        : [lane.name, '–', '–', lane.kind, lane.label],
+    ),
+  };
+}
+
+/** A lane as it is read out: "Load B: collar from 25 to 28.5 millimetres, plus or minus 2.2; past the end: past by 1.2." */
+export function reachLineSentence(lane: ReachLane): string {
+  if (lane.kind !== 'planned') return `${lane.name}: ${lane.kind}: ${lane.label}.`;
+  return `${lane.name}: collar from ${lane.words} millimetres, plus or minus ${lane.plusMinusWords}; ${
+    lane.label === lane.verdict ? lane.verdict : `${lane.verdict}: ${lane.label}`
+  }.`;
+}
+
+function ticksOf(domain: ReachSpan): readonly number[] {
+  const ticks: number[] = [];
+  for (let mm = TICK_MM * Math.ceil(domain.fromMm / TICK_MM); mm <= domain.toMm; mm += TICK_MM)
+    ticks.push(mm);
+  return ticks;
+}

@@ -1,0 +1,25 @@
+import type { Point } from '../box.ts';
+
+/**
+ * How a shape is painted. `body`: sheet with a black outline; `line`: black line; `detail`: thin line; `load`: what was
+ * put on, tinted with a green outline; `load detail`: a green line on it; `solid`: black.
+ */
+export type Look = 'body' | 'line' | 'detail' | 'load' | 'load detail' | 'solid';
+
+/** One thing to paint, in CSS px. A `guess` has a dashed outline, since its figures are not known. */
+export type Shape =
+  | { readonly kind: 'path'; readonly look: Look; readonly guess: boolean; readonly d: string }
+  | {
+      readonly kind: 'circle';
+      readonly look: Look;
+      readonly guess: boolean;
+      readonly centre: Point;
+      readonly radius: number;
+    }
+  /** Thick rounded lines that melt into one outlined figure. */
+  | { readonly kind: 'limbs'; readonly look: Look; readonly guess: boolean; readonly limbs: readonly Limb[] };
+
+export interface Limb {
+  readonly d: string;
+  readonly width: number;
+}

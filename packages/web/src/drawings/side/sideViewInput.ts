@@ -1,0 +1,91 @@
+/**
+ * What the side view is drawn from. Lengths are millimetres (`…Mm`), angles radians. Points are body coordinates in the
+ * reference attitude, as in docs/conventions.md: x forward from the rear axle, height from the ground, body level,
+ * tyres unloaded. Words come ready; the drawing puts no units on.
+ */
+export interface SideViewInput {
+  /** Null until a wheelbase and two wheel weights are known: then only a dashed outline and a sentence are drawn. */
+  readonly machine: MachineFigures | null;
+  readonly stance: Stance;
+  readonly carried: readonly Carried[];
+  /** Mass centre of everything on the wheels, a body point; null where it is not known. */
+  readonly massCentre: BodyPoint | null;
+  readonly axles: AxleWords | null;
+}
+
+export interface BodyPoint {
+  readonly xMm: number;
+  readonly heightMm: number;
+}
+
+/** How the machine stands: the state of docs/conventions.md in millimetres; pitch is nose-down positive. */
+export interface Stance {
+  readonly heaveMm: number;
+  readonly pitch: number;
+  readonly rearTravelMm: number;
+  readonly frontTravelMm: number;
+}
+
+/** The figures of a machine; one that is null is drawn as a dashed guess. */
+export interface MachineFigures {
+  readonly wheelbaseMm: number;
+  /** Steering axis from the vertical, leaning back. */
+  readonly rake: number | null;
+  /** Front axle ahead of the steering axis. */
+  readonly forkOffsetMm: number | null;
+  /** Of the swingarm. */
+  readonly pivot: BodyPoint | null;
+  readonly seat: BodyPoint | null;
+  readonly rear: EndFigures & { readonly shocks: 1 | 2 };
+  readonly front: EndFigures;
+}
+
+export interface EndFigures {
+  /** Unloaded. */
+  readonly tyreRadiusMm: number | null;
+  /** Wheel travel at which wheelbase, heights and places were read. */
+  readonly referenceTravelMm: number;
+}
+
+/** Something with a place on the machine, or a place that carries other things. */
+export interface Carried extends BodyPoint {
+  readonly id: string;
+  readonly label: string;
+  /** `place`: a carrier that has a tag of its own because it has a limit. */
+  readonly kind: 'person' | 'item' | 'fuel' | 'place';
+  readonly place:
+    | 'rider seat'
+    | 'passenger seat'
+    | 'rear box'
+    | 'side cases'
+    | 'rack'
+    | 'tank bag'
+    | 'tank'
+    | 'other';
+  /** What it stands on, where that is another thing or place in the list. */
+  readonly standsOn: string | null;
+  /** "7.5 kg", "2 × 6 kg", "11.5 of 10". */
+  readonly mass: string;
+  /** Where it is, for the dimension of the selected thing: "330 behind". */
+  readonly offset: string;
+  readonly selected: boolean;
+  readonly overLimit: boolean;
+}
+
+/** The words below the ground line. */
+export interface AxleWords {
+  readonly rear: LoadWords;
+  readonly whole: LoadWords;
+  readonly front: LoadWords;
+  /** What the limits were checked at: "at full tank". */
+  readonly limitsAt: string;
+}
+
+export interface LoadWords {
+  /** "336 kg", "± 2", "339 of 345". */
+  readonly mass: string;
+  readonly plusMinus: string;
+  readonly limit: string;
+  /** `unknown`: the figure is needed; its words stand in a dashed box. */
+  readonly verdict: 'within' | 'over' | 'unknown';
+}

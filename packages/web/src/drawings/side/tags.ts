@@ -1,0 +1,143 @@
+import { type Box, boxesMeet, clamp, distance, type Point } from '../box.ts';
+
+/** Somewhere a tag may stand: its box, where its leader leaves it and where that leader bends. */
+export interface Slot {
+  readonly box: Box;
+  readonly port: Point;
+  readonly bend: Point;
+}
+
+/** A solid part of the drawing that no tag may hide. */
+export type Obstacle = Box | { readonly centre: Point; readonly radius: number };
+
+export interface TagSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+const EDGE = 4;
+const GAP = 8;
+const STUB = 12;
+/** How far inside its tag's edge the leader of a corner tag starts. */
+const CORNER_INSET = 8;
+
+/**
+ * All places for tags in a drawing: a row on top and a column at each side down to the ground. Their bends lie on the
+ * edge of the rectangle that holds every dot (`dotArea`); tags and the stubs to their bends lie outside it. So leaders
+ * can meet only inside, as straight lines, and never run under a tag.
+ */
+export function slotsOf(width: number, groundY: number, tag: TagSize): readonly Slot[] {
+  return [
+    ...row(width, tag),
+    ...column('left', width, groundY, tag),
+    ...column('right', width, groundY, tag),
+  ];
+}
+
+/** The area between the tags where dots must lie. */
+export function dotArea(width: number, groundY: number, tag: TagSize): Box {
+  const x = EDGE + tag.width + STUB;
+  const y = EDGE + tag.height + STUB;
+  return { x, y, width: width - 2 * x, height: groundY - y };
+}
+
+/** The slots that hide nothing of the drawing. */
+export function freeSlots(slots: readonly Slot[], obstacles: readonly Obstacle[]): readonly Slot[] {
+  return slots.filter(({ box }) => obstacles.every((obstacle) => !hides(box, obstacle)));
+}
+
+/**
+ * Which slot each dot gets, in the dots' order, so that no two leaders cross. Starts from the nearest free slot and
+ * trades places for as long as that makes the leaders shorter together. Two crossing straight leaders always get
+ * shorter by trading (triangle inequality), so where no trade helps, none cross.
+ * Throws RangeError when there are fewer slots than dots.
+ */
+export function seatTags(dots: readonly Point[], slots: readonly Slot[]): readonly Slot[] {
+  if (slots.length < dots.length) {
+    throw new RangeError(
+      `seatTags: ${dots.length} tags for ${slots.length} places; there must be a place for each`,
+    );
+  }
+  const length = (dot: number, slot: number) => distance(dots[dot]!, slots[slot]!.bend);
+  const seats = nearestFirst(dots, slots, length);
+  for (let round = 0; round < ROUNDS_MOST; round += 1) {
+    if (!improve(seats, slots.length, length)) break;
+  }
+  return seats.map((slot) => slots[slot]!);
+}
+
+const ROUNDS_MOST = 200;
+/** Trades that gain less than this many px are no gain: keeps rounding from trading for ever. */
+const GAIN_LEAST = 1e-9;
+
+function nearestFirst(
+  dots: readonly Point[],
+  slots: readonly Slot[],
+  length: (dot: number, slot: number) => number,
+): number[] {
+  const free = new Set(slots.keys());
+  return dots.map((_, dot) => {
+    const nearest = [...free].reduce((best, slot) => (length(dot, slot) < length(dot, best) ? slot : best));
+    free.delete(nearest);
+    return nearest;
+  });
+}
+
+/** One round of moves to empty slots and of trades between two tags; tells whether any was worth it. */
+function improve(seats: number[], slotCount: number, length: (dot: number, slot: number) => number): boolean {
+  let improved = false;
+  for (let dot = 0; dot < seats.length; dot += 1) {
+    for (let slot = 0; slot < slotCount; slot += 1) {
+      const other = seats.indexOf(slot);
+      if (other === dot) continue;
+      const mine = seats[dot]!;
+      const gain =
+        length(dot, mine) - length(dot, slot) + (other < 0 ? 0 : length(other, slot) - length(other, mine));
+      if (gain <= GAIN_LEAST) continue;
+      seats[dot] = slot;
+      if (other >= 0) seats[other] = mine;
+      improved = true;
+    }
+  }
+  return improved;
+}
+
+function row(width: number, tag: TagSize): Slot[] {
+  const room = Math.floor((width - 2 * EDGE + GAP) / (tag.width + GAP));
+  const pitch = room < 2 ? 0 : (width - 2 * EDGE - tag.width) / (room - 1);
+  return Array.from({ length: room }, (_, index) => {
+    const box = { x: EDGE + index * pitch, y: EDGE, ...tag };
+    const bottom = EDGE + tag.height;
+    const inset = index === 0 ? tag.width - CORNER_INSET : index === room - 1 ? CORNER_INSET : tag.width / 2;
+    const port = { x: box.x + inset, y: bottom };
+    const inner = EDGE + tag.width + STUB;
+    return { box, port, bend: { x: clamp(port.x, inner, width - inner), y: bottom + STUB } };
+  });
+}
+
+function column(side: 'left' | 'right', width: number, groundY: number, tag: TagSize): Slot[] {
+  const top = EDGE + tag.height + GAP;
+  const room = Math.max(0, Math.floor((groundY - EDGE - top + GAP) / (tag.height + GAP)));
+  const isLeft = side === 'left';
+  const x = isLeft ? EDGE : width - EDGE - tag.width;
+  const portX = isLeft ? x + tag.width : x;
+  return Array.from({ length: room }, (_, index) => {
+    const box = { x, y: top + index * (tag.height + GAP), ...tag };
+    const middle = box.y + tag.height / 2;
+    return {
+      box,
+      port: { x: portX, y: middle },
+      bend: { x: portX + (isLeft ? STUB : -STUB), y: middle },
+    };
+  });
+}
+
+function hides(box: Box, obstacle: Obstacle): boolean {
+  if ('radius' in obstacle) {
+    const { centre, radius } = obstacle;
+    const nearestX = Math.min(box.x + box.width, Math.max(box.x, centre.x));
+    const nearestY = Math.min(box.y + box.height, Math.max(box.y, centre.y));
+    return Math.hypot(centre.x - nearestX, centre.y - nearestY) < radius + EDGE;
+  }
+  return boxesMeet(box, obstacle, EDGE);
+}
