@@ -1,0 +1,103 @@
+import './QuantityField.css';
+import type { Quantity } from '@sagwright/records/schema/quantity';
+import { type Dimension, type Unit, unitsOf } from '@sagwright/records/units';
+import type { ReadingKind } from '@sagwright/workbench/inputs/widths';
+import type { KeyboardEvent } from 'react';
+import * as words from '../words/fields.ts';
+import { FieldFace } from './FieldFace.tsx';
+import { type BoundName, outOfBounds } from './judge.ts';
+import { KeypadSheet } from './KeypadSheet.tsx';
+import { focusNextField } from './nextField.ts';
+import { Steppers } from './Steppers.tsx';
+import { stepIn, usualStep } from './steps.ts';
+import { useQuantityField } from './useQuantityField.ts';
+
+export interface QuantityFieldProps {
+  readonly label: string;
+  /** Where the figure stands in the job, `machine.rear.shock.stroke`: a problem leads to the field of its path. */
+  readonly path: string;
+  readonly quantity: Quantity | undefined;
+  readonly dimension: Dimension;
+  /** The bound in records that judges the figure. */
+  readonly bound?: BoundName;
+  /** What kind of reading it is: it tells which ± are offered. */
+  readonly reading?: ReadingKind;
+  /** What the sum uses as long as nobody gives the figure, in SI. */
+  readonly assumed?: Assumed;
+  /** One step, in SI. With it the field has − and + beside it. */
+  readonly step?: number;
+  /** The unit to show the figure in; what was typed stays, and stands beside it. */
+  readonly showIn?: Unit;
+  readonly onCommit: (quantity: Quantity | null) => void;
+  readonly small?: boolean;
+}
+
+export interface Assumed {
+  readonly value: number;
+  readonly halfWidth: number;
+  readonly why: string;
+}
+
+/** A figure with its unit, ± and origin; a tap opens the keypad sheet, a digit typed onto it does too. */
+export function QuantityField(props: QuantityFieldProps) {
+  const { label, path, quantity, dimension, bound, assumed, step, small } = props;
+  const rules = { dimension, bound, step: step ?? usualStep[dimension] };
+  const { state, act, open } = useQuantityField(rules, quantity ?? null, props.onCommit);
+  const { committed } = state;
+  const fault = committed && bound ? outOfBounds(committed, bound) : null;
+
+  function openByTyping(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey || !/^[\d.,−-]$/.test(event.key)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    open(event.key);
+  }
+
+  return (
+    <div
+      className="quantity-field"
+      id={path}
+      data-small={small || undefined}
+      data-state={committed ? 'given' : assumed ? 'assumed' : 'needed'}
+    >
+      <div className="quantity-field-row">
+        <button
+          type="button"
+          className="quantity-field-face"
+          data-field-face
+          aria-haspopup="dialog"
+          aria-invalid={fault ? true : undefined}
+          onClick={() => open()}
+          onKeyDown={openByTyping}
+        >
+          <span className="quantity-field-label">{label}</span>
+          <FieldFace
+            committed={committed}
+            assumed={assumed}
+            unit={props.showIn ?? committed?.unit ?? unitsOf(dimension)[0]!}
+            step={step}
+          />
+        </button>
+        {step !== undefined && committed && (
+          <Steppers
+            label={label}
+            step={`${stepIn(step, committed.unit)} ${words.unitWord(committed.unit)}`}
+            onStep={(times) => act({ kind: 'nudge', times })}
+          />
+        )}
+      </div>
+      {fault && <p className="quantity-field-fault">{fault}</p>}
+      {state.entry && (
+        <KeypadSheet
+          label={label}
+          {...(props.reading && { reading: props.reading })}
+          {...(assumed && { assumed })}
+          state={state}
+          entry={state.entry}
+          act={act}
+          onWritten={(next) => next && focusNextField(path)}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,43 @@
+import type { Origin } from '@sagwright/records/schema/quantity';
+import { type Dimension, differenceFromSI, differenceToSI, type Unit } from '@sagwright/records/units';
+import { defaultWidth, type ReadingKind } from '@sagwright/workbench/inputs/widths';
+import { roundFigure } from './steps.ts';
+
+export interface SureChoice {
+  readonly value: number;
+  readonly unit: Unit | '%';
+}
+
+/** What is offered where the kind of reading is not known. Common practice, no source. */
+const usualWidths: { readonly [D in Dimension]: SureChoice } = {
+  length: { value: 1, unit: 'mm' },
+  mass: { value: 1, unit: 'kg' },
+  rate: { value: 5, unit: '%' },
+  hardening: { value: 20, unit: '%' },
+  force: { value: 5, unit: '%' },
+  pressure: { value: 0.1, unit: 'bar' },
+  angle: { value: 0.5, unit: 'deg' },
+  volume: { value: 5, unit: '%' },
+  torque: { value: 5, unit: '%' },
+  temperature: { value: 2, unit: 'C' },
+  leverage: { value: 3, unit: '%' },
+  motion: { value: 3, unit: '%' },
+  share: { value: 5, unit: '%' },
+};
+
+/** Three round ± to choose from, in the unit typed or in %: half the usual one, the usual one, twice that. */
+export function sureChoices(
+  dimension: Dimension,
+  unit: Unit,
+  reading: ReadingKind | undefined,
+  origin: Origin | undefined,
+): readonly SureChoice[] {
+  const usual = reading === undefined ? usualWidths[dimension] : defaultWidth(reading, origin);
+  if (usual.unit === '%') return around(usual.value, '%');
+  return around(differenceFromSI(differenceToSI(usual.value, usual.unit), unit), unit);
+}
+
+function around(usual: number, unit: Unit | '%'): readonly SureChoice[] {
+  const values = [usual / 2, usual, usual * 2].map((value) => roundFigure(value));
+  return [...new Set(values)].map((value) => ({ value, unit }));
+}
