@@ -7,5 +7,7 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'checks/**/*.test.ts', 'scripts/**/*.test.ts'],
     testTimeout: 60_000,
+    // A plan that is not there yet fails; `npm run examples:accept` writes it.
+    update: 'none',
   },
 });
