@@ -3,7 +3,7 @@ import type { Desk, InputProblem, Note } from './desk.ts';
 import { inOrder } from './desk.ts';
 import { type LoadFigures, loadFigures } from './loads.ts';
 import { type MachineFigures, machineFigures } from './machine.ts';
-import { type Shift, type Take, takeFrom } from './take.ts';
+import type { Take } from './take.ts';
 
 /** A job with its units off: numbers only, before the weighing is worked out. */
 export interface Converted {
@@ -11,20 +11,15 @@ export interface Converted {
   readonly loads: Readonly<Record<string, LoadFigures>>;
 }
 
-/** Takes a job apart once. `shift` moves one of its figures, to find what that figure moves. */
+/** Takes a job apart; `take` says what each figure is. */
 export function convert(
   job: JobDocument,
-  shift: Shift | null,
-): {
-  readonly converted: Converted;
-  readonly take: Take;
-  readonly problems: InputProblem[];
-  readonly notes: Note[];
-} {
-  const desk: Desk = { job, take: takeFrom(shift), problems: [], notes: [] };
+  take: Take,
+): { readonly converted: Converted; readonly problems: InputProblem[]; readonly notes: Note[] } {
+  const desk: Desk = { job, take, problems: [], notes: [] };
   const machine = machineFigures(desk);
   const { wheelbase } = machine.machine.geometry;
   const loads: Record<string, LoadFigures> = {};
   for (const [id, loadCase] of inOrder(job.loadCases)) loads[id] = loadFigures(desk, id, loadCase, wheelbase);
-  return { converted: { machine, loads }, take: desk.take, problems: desk.problems, notes: desk.notes };
+  return { converted: { machine, loads }, problems: desk.problems, notes: desk.notes };
 }

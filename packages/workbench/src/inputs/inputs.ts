@@ -17,7 +17,7 @@ import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
 import { type FigureMoves, inputsBelow, movesOfFigures } from './moves.ts';
 import { outOfScope } from './scope.ts';
-import type { UsedFigure } from './take.ts';
+import { takeFrom, type UsedFigure } from './take.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
 
 /** A job made into a question for the physics, with every figure that went into it. */
@@ -40,7 +40,8 @@ export type InputsResult =
 export function inputsOf(job: JobDocument): InputsResult {
   const stranger = outOfScope(job);
   if (stranger !== null) return { ok: false, problems: [stranger] };
-  const { converted, take, problems, notes } = convert(job, null);
+  const take = takeFrom();
+  const { converted, problems, notes } = convert(job, take);
   if (problems.length > 0) return { ok: false, problems };
   const desk: Desk = { job, take, problems, notes };
   if (job.machine.ridingHeightControl !== undefined && job.machine.ridingHeightControl !== 'none') {
@@ -48,7 +49,7 @@ export function inputsOf(job: JobDocument): InputsResult {
   }
   const machine = weighedMachine(desk, converted);
   if (machine === null) return { ok: false, problems };
-  const moves = movesOfFigures(job, take.figures);
+  const moves = movesOfFigures(job, take.figures, converted);
   const machineInputs = throughWeighing(
     { ...machine, weighing: converted.machine.weighing },
     inputsBelow(moves, { 'machine.machine.': [''], 'machine.weighing.': ['weighing.'] }),

@@ -1,7 +1,7 @@
 import type { Move, UncertainInput } from '@sagwright/model/uncertainty/inputs';
 import type { JobDocument } from '@sagwright/records/schema';
 import { type Converted, convert } from './convert.ts';
-import type { UsedFigure } from './take.ts';
+import { takeAgain, type UsedFigure } from './take.ts';
 
 /** Share of a figure's deviation by which it is moved to find what it moves; conversion is smooth, so the size hardly matters. */
 const STEP = 1e-3;
@@ -19,17 +19,21 @@ export interface FigureMoves {
 export function movesOfFigures(
   job: JobDocument,
   figures: ReadonlyMap<string, UsedFigure>,
+  converted: Converted,
 ): readonly FigureMoves[] {
+  const paths = pathsOf(converted);
+  const above = new Float64Array(paths.length);
+  const below = new Float64Array(paths.length);
   return [...figures.values()]
     .filter((figure) => figure.deviation > LEAST_DEVIATION)
     .map((figure) => {
       const step = STEP * figure.deviation;
-      const above = numbersOf(convert(job, { path: figure.path, by: step }).converted);
-      const below = numbersOf(convert(job, { path: figure.path, by: -step }).converted);
+      numbersInto(convert(job, takeAgain(figures, figure.path, step)).converted, above);
+      numbersInto(convert(job, takeAgain(figures, figure.path, -step)).converted, below);
       const moves = new Map<string, number>();
-      for (const [path, value] of above) {
-        const change = value - (below.get(path) ?? value);
-        if (change !== 0) moves.set(path, change / (2 * step));
+      for (let i = 0; i < paths.length; i += 1) {
+        const change = above[i]! - below[i]!;
+        if (change !== 0) moves.set(paths[i]!, change / (2 * step));
       }
       return { figure, moves };
     });
@@ -53,16 +57,32 @@ export function inputsBelow(
   });
 }
 
-/** Every number of the conversion by its path. A curve is left out: its table moves by its scale. */
-function numbersOf(converted: Converted): ReadonlyMap<string, number> {
-  const numbers = new Map<string, number>();
-  const walk = (value: unknown, path: string): void => {
-    if (typeof value === 'number') numbers.set(path, value);
-    if (typeof value !== 'object' || value === null) return;
+/** Paths of every number of the conversion, in the order of `numbersInto`. A curve is left out: its table moves by its scale. */
+function pathsOf(converted: Converted): readonly string[] {
+  const paths: string[] = [];
+  const walk = (value: object, path: string): void => {
     for (const [key, inner] of Object.entries(value)) {
-      if (key !== 'curve') walk(inner, path === '' ? key : `${path}.${key}`);
+      if (typeof inner === 'number') paths.push(path + key);
+      else if (typeof inner === 'object' && inner !== null && key !== 'curve') walk(inner, `${path}${key}.`);
     }
   };
   walk(converted, '');
-  return numbers;
+  return paths;
+}
+
+/** The numbers of a conversion of the same job, which has the same shape. */
+function numbersInto(converted: Converted, out: Float64Array): void {
+  let count = 0;
+  const walk = (value: Record<string, unknown>): void => {
+    for (const key in value) {
+      const inner = value[key];
+      if (typeof inner === 'number') {
+        out[count] = inner;
+        count += 1;
+      } else if (typeof inner === 'object' && inner !== null && key !== 'curve') {
+        walk(inner as Record<string, unknown>);
+      }
+    }
+  };
+  walk(converted as unknown as Record<string, unknown>);
 }

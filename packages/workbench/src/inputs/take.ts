@@ -21,10 +21,7 @@ export interface UsedFigure {
   readonly assumed: { readonly unit: Unit; readonly why: string } | null;
 }
 
-/**
- * Takes figures out of a job: units come off here, once. Every figure is noted with its ±; while a shift is under way, the
- * one it names comes out moved by it (SI), so that what an input moves is found by taking everything again.
- */
+/** Takes figures out of a job: units come off here, once, and every figure is noted with its ±. */
 export interface Take {
   /** A typed figure. */
   readonly known: (path: string, typed: Quantity, kind: ReadingKind) => number;
@@ -47,16 +44,11 @@ export interface Take {
   readonly figures: ReadonlyMap<string, UsedFigure>;
 }
 
-export interface Shift {
-  readonly path: string;
-  readonly by: number;
-}
-
-export function takeFrom(shift: Shift | null): Take {
+export function takeFrom(): Take {
   const figures = new Map<string, UsedFigure>();
   const note = (figure: UsedFigure): number => {
     figures.set(figure.path, figure);
-    return shift?.path === figure.path ? figure.value + shift.by : figure.value;
+    return figure.value;
   };
   return {
     figures,
@@ -78,24 +70,41 @@ export function takeFrom(shift: Shift | null): Take {
   };
 }
 
+/**
+ * Takes the figures that were taken before once more, with the one at `moved` off by `by` (SI): so that what a figure moves
+ * is found by taking everything again. Nothing is noted.
+ */
+export function takeAgain(figures: ReadonlyMap<string, UsedFigure>, moved: string, by: number): Take {
+  const again = (path: string): number => figures.get(path)!.value + (path === moved ? by : 0);
+  return {
+    figures,
+    known: again,
+    orAssumed: again,
+    workedOut: (path, value) => (path === moved ? value + by : value),
+  };
+}
+
 function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigure {
   const value = toSI(typed.value, typed.unit);
-  const base = {
+  const width = typed.plusMinus ?? defaultWidth(kind, typed.origin);
+  const law = typed.plusMinus !== undefined && typed.origin === 'plate' ? 'rectangular' : lawOf(width);
+  const deviation = deviationOf(widthInSI(width, value), law);
+  return {
     path,
     value,
+    halfWidth: typed.plusMinus === undefined ? halfWidthOf(deviation) : widthInSI(width, value),
+    deviation,
     dimension: dimensionOf(typed.unit),
     typed,
     origin: typed.origin ?? 'not said',
+    width: typed.plusMinus === undefined ? 'default' : 'typed',
     assumed: null,
-  } as const;
-  if (typed.plusMinus !== undefined) {
-    const halfWidth = widthInSI(typed.plusMinus, value);
-    const law = typed.origin === 'plate' ? 'rectangular' : 'normal';
-    return { ...base, halfWidth, deviation: deviationOf(halfWidth, law), width: 'typed' };
-  }
-  const usual = defaultWidth(kind, typed.origin);
-  const deviation = deviationOf(widthInSI(usual, value), usual.law);
-  return { ...base, halfWidth: halfWidthOf(deviation), deviation, width: 'default' };
+  };
+}
+
+/** A default ± says its law; a typed one is normal, but from a plate. */
+function lawOf(width: { readonly law?: 'normal' | 'rectangular' }): 'normal' | 'rectangular' {
+  return width.law ?? 'normal';
 }
 
 function assumedFigure(path: string, name: AssumptionName): UsedFigure {
