@@ -86,13 +86,14 @@ export function takeAgain(figures: ReadonlyMap<string, UsedFigure>, moved: strin
 
 function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigure {
   const value = toSI(typed.value, typed.unit);
-  const width = typed.plusMinus ?? defaultWidth(kind, typed.origin);
-  const law = typed.plusMinus !== undefined && typed.origin === 'plate' ? 'rectangular' : lawOf(width);
-  const deviation = deviationOf(widthInSI(width, value), law);
+  const usual = defaultWidth(kind, typed.origin);
+  const width = widthInSI(typed.plusMinus ?? usual, value);
+  const typedLaw = typed.origin === 'plate' ? 'rectangular' : 'normal';
+  const deviation = deviationOf(width, typed.plusMinus === undefined ? usual.law : typedLaw);
   return {
     path,
     value,
-    halfWidth: typed.plusMinus === undefined ? halfWidthOf(deviation) : widthInSI(width, value),
+    halfWidth: typed.plusMinus === undefined ? halfWidthOf(deviation) : width,
     deviation,
     dimension: dimensionOf(typed.unit),
     typed,
@@ -100,11 +101,6 @@ function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigu
     width: typed.plusMinus === undefined ? 'default' : 'typed',
     assumed: null,
   };
-}
-
-/** A default ± says its law; a typed one is normal, but from a plate. */
-function lawOf(width: { readonly law?: 'normal' | 'rectangular' }): 'normal' | 'rectangular' {
-  return width.law ?? 'normal';
 }
 
 function assumedFigure(path: string, name: AssumptionName): UsedFigure {
