@@ -11,6 +11,7 @@ import { planJob } from '@sagwright/workbench/path';
 import type { PlanDocument } from '@sagwright/workbench/result/document';
 import { resultJson } from '@sagwright/workbench/result/result';
 import { describe, expect, test } from 'vitest';
+import { reachPicture } from '../scripts/reachPicture.ts';
 import { planText } from './examples/planText.ts';
 import { storyRows, verdictOf } from './examples/story.ts';
 
@@ -60,6 +61,11 @@ describe.each(names)('%s', (name) => {
     expect(rows.length).toBeGreaterThan(0);
     for (const row of rows) expect(row).toEqual({ ...row, ...verdictOf(planOf(text), row) });
   });
+});
+
+test("the README's picture is drawn from the demo's plan", async () => {
+  const demo = readFileSync(new URL('two-and-a-box.json', folder), 'utf8');
+  await expect(reachPicture(planOf(demo))).toMatchFileSnapshot('../docs/pictures/two-and-a-box.svg');
 });
 
 function jobOf(text: string): JobDocument {
