@@ -72,6 +72,12 @@ export function formatValueNumber(figure: Figure, dimension: ShownDimension, uni
   return marked(fixed(shown(figure.value, unit), decimalsOf(figure.plusMinus, unit)), units);
 }
 
+/** "1.8 mm": a ± by itself, in the digits that it has beside its value. */
+export function formatWidth(plusMinus: number, dimension: ShownDimension, units: Units): string {
+  const unit = unitOf(dimension, units);
+  return `${widthText(plusMinus, unit, units)} ${unit}`;
+}
+
 /** "21.4 to 24.0 mm". */
 export function formatRange(low: number, high: number, dimension: ShownDimension, units: Units): string {
   return `${formatNumber(low, dimension, units)} to ${format(high, dimension, units)}`;
@@ -94,15 +100,26 @@ export function formatTyped(typed: Quantity, units: Units): string {
     : `${text} ± ${width} ${plusMinus.unit}`;
 }
 
-/** A figure that went into the sum, with its ±: as typed where units are as typed, else in the units chosen. */
+/**
+ * A figure that went into the sum, with its ±: as typed where units are as typed, else in the units chosen. It is told in the
+ * digits of its ± alone; an assumed one keeps one digit more where that tells it exactly.
+ */
 export function formatUsed(figure: UsedFigure, units: Units): string {
   const { typed, assumed, dimension, value, halfWidth } = figure;
-  if (typed !== null && units.choice === 'typed') {
-    if (typed.plusMinus !== undefined || halfWidth === 0) return formatTyped(typed, units);
-    return `${marked(String(typed.value), units)} ± ${widthText(halfWidth, typed.unit, units)} ${typed.unit}`;
-  }
-  const unit = assumed === null ? units.unit[dimension] : unitLike(assumed.unit, dimension, units);
-  return `${withWidth({ value, plusMinus: halfWidth }, unit, units)} ${unit}`;
+  const asTyped = typed !== null && units.choice === 'typed';
+  if (asTyped && (typed.plusMinus !== undefined || halfWidth === 0)) return formatTyped(typed, units);
+  const own = assumed === null ? units.unit[dimension] : unitLike(assumed.unit, dimension, units);
+  const unit = asTyped ? typed.unit : own;
+  const width = shownWidth(halfWidth, unit);
+  const decimals = width > 0 ? decimalsFor(width) : finest[unit];
+  const number = asTyped ? String(typed.value) : usedNumber(shown(value, unit), decimals, assumed !== null);
+  return `${marked(`${number} ± ${width > 0 ? fixed(width, decimals) : '0'}`, units)} ${unit}`;
+}
+
+function usedNumber(value: number, decimals: number, oneMore: boolean): string {
+  const finer = fixed(value, decimals + 1);
+  const isExact = Math.abs(Number(finer) - value) < 1e-9 * Math.abs(value);
+  return oneMore && isExact ? finer : fixed(value, decimals);
 }
 
 export function unitOf(dimension: ShownDimension, units: Units): Unit | 'Hz' {
@@ -135,5 +152,5 @@ function shownWidth(width: number, unit: Unit | 'Hz'): number {
 }
 
 function marked(text: string, units: Units): string {
-  return units.decimal === ',' ? text.replace('.', ',') : text;
+  return units.decimal === ',' ? text.replaceAll('.', ',') : text;
 }

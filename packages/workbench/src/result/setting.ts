@@ -45,7 +45,7 @@ export function settingDocument(
 }
 
 /** In the terms of the job file: a cam's steps count from 1, clicks include the dead ones at the start. */
-function settingAt(adjuster: Adjuster, { position, reading, step }: AdjusterSetting): SettingAt {
+export function settingAt(adjuster: Adjuster, { position, reading, step }: AdjusterSetting): SettingAt {
   switch (adjuster.kind) {
     case 'cam':
       return { step: step! + 1 };

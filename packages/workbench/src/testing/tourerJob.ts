@@ -163,8 +163,11 @@ export function tourerData(): Record<string, unknown> {
   };
 }
 
+/** One field of a job, and what it becomes; undefined takes it out. */
+export type Change = readonly [path: string, value: unknown];
+
 /** The tourer with some fields set, or taken out where the value is undefined. */
-export function tourerWith(...changes: readonly (readonly [path: string, value: unknown])[]): JobDocument {
+export function tourerWith(...changes: readonly Change[])[]): JobDocument {
   const data = tourerData();
   for (const [path, value] of changes) setField(data, path.split('.'), value);
   const read = parseJob(data);

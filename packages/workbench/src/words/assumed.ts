@@ -1,0 +1,54 @@
+import { formatUsed, formatWidth } from '../format/format.ts';
+import type { Units } from '../format/units.ts';
+import type { JobPlan } from '../path.ts';
+import type { AssumptionDocument } from '../result/document.ts';
+import { type End, riddenCells, springInView } from '../result/inView.ts';
+import { words } from './catalogue.ts';
+import { fieldName, loadName } from './names.ts';
+import { adjusterName } from './settings.ts';
+
+/** An assumed figure with its ± and the reason for it: "rear tyre rate: 190 ± 30 N/mm (touring tyres …)". */
+export function assumptionWords(planned: JobPlan, assumption: AssumptionDocument, units: Units): string {
+  const figure = planned.inputs.figures.get(assumption.path)!;
+  return words.assumed.value(
+    fieldName(planned.job, assumption.path),
+    formatUsed(figure, units),
+    assumption.why ?? '',
+  );
+}
+
+/** "± 0.4 mm on the collar": what an assumption alone adds at an end; null where it adds nothing to speak of. */
+export function effectWords(
+  planned: JobPlan,
+  { effect }: AssumptionDocument,
+  end: End,
+  units: Units,
+): string | null {
+  const here = effect[end];
+  return here === null || here < 5e-5
+    ? null
+    : words.assumed.effect(formatWidth(here, 'length', units), adjusterName(planned, end));
+}
+
+/**
+ * The figure that would narrow an end's adjuster most: for the load that is ridden most, the greatest part of the ±, and the
+ * ± that would be left without it. Null where nothing is aimed at.
+ */
+export function narrowingWords(planned: JobPlan, end: End, units: Units): string | null {
+  const spring = springInView(planned, end);
+  const aimed =
+    spring === null ? [] : riddenCells(planned, spring).filter(({ cell }) => cell.contributions.length > 0);
+  if (aimed.length === 0) return null;
+  const share = ({ loadCase }: { loadCase: string }): number => planned.job.loadCases[loadCase]!.share;
+  const main = aimed.reduce((a, b) => (share(b) > share(a) ? b : a));
+  const [greatest] = main.cell.contributions;
+  const from = main.cell.positions?.aim.plusMinus ?? null;
+  if (greatest === undefined || from === null) return null;
+  return words.assumed.narrows(
+    fieldName(planned.job, greatest.input),
+    formatWidth(from, 'length', units),
+    formatWidth(from * Math.sqrt(Math.max(0, 1 - greatest.share)), 'length', units),
+    adjusterName(planned, end),
+    loadName(planned.job, main.loadCase),
+  );
+}

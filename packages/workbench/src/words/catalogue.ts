@@ -1,0 +1,33 @@
+import { assumed } from './english/assumed.ts';
+import { fields } from './english/fields.ts';
+import { limits } from './english/limits.ts';
+import { caution, notes } from './english/notes.ts';
+import { emptyCells, reaches, reasons, standings, verdicts } from './english/reasons.ts';
+import { settings } from './english/settings.ts';
+import { suggestion } from './english/suggestion.ts';
+
+/**
+ * Every sentence that is made of a plan, in English. One function for each code; it takes figures already formatted and names
+ * already quoted, and puts them where its language wants them. No sentence is cut up or glued afterwards, so that another
+ * language is another set of these functions and nothing else.
+ */
+export const words = {
+  quoted: (name: string) => `"${name}"`,
+  /** "a, b and c" */
+  list: (items: readonly string[]) =>
+    items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`,
+  /** An enumeration that may be long: "a; b; c". */
+  listed: (items: readonly string[]) => items.join('; '),
+  reasons,
+  standings,
+  reaches,
+  emptyCells,
+  verdicts,
+  suggestion,
+  limits,
+  settings,
+  notes,
+  assumed,
+  fields,
+  caution,
+} as const;

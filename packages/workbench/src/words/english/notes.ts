@@ -1,0 +1,34 @@
+/** What was left out of the sum, and cautions: one function for each code, the part of the machine first where it is one. */
+export const notes = {
+  'rubber not known': (end: 'rear' | 'front') =>
+    `${capital(end)} bump rubber: not known, left out of the sum.`,
+  'top-out not known': (end: 'rear' | 'front') =>
+    `${capital(end)} top-out spring: not known, left out; sag counts from the hard stop.`,
+  'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',
+  'one diameter for bore and seal': () =>
+    'Fork air: one diameter stands for bore and seal; near full travel its force can be 20 % off.',
+  'bushes and pivot friction zero': () => 'Rubber bushes and pivot friction are taken as nothing.',
+  'target set shipped': (name: string, origin: string) =>
+    `No target set in the job: ${name} stands in (${origin}).`,
+  'no target': (load: string, end: 'rear' | 'front') => `No sag is wanted at the ${end} with ${load}.`,
+  'fuel not known': () =>
+    'Tank: not known; every load carries the fuel of the weighing, and limits are not held against a full tank.',
+  'riding height control': {
+    'self-levelling': () =>
+      "Self-levelling: this holds only for the state in which it was weighed; the maker's procedure comes first.",
+    electronic: () =>
+      "Electronic dampers: springs are planned, damping is not; the dealer's procedure holds for the rest.",
+  },
+  'sides differ': (end: 'rear' | 'front', found: string) =>
+    `Left and right ${end} were found to differ (${found}). The sum takes both; the plan sets both alike.`,
+  'position not known': (end: 'rear' | 'front') =>
+    `Where the ${end} adjuster stood was not read: turns from as found cannot be told.`,
+} as const;
+
+/** The standing caution, under every plan. */
+export const caution =
+  'The service manual, local rules and a qualified technician come first. Work with the wheel in the air, the shock fully out and the machine held: springs and gas hold energy.';
+
+function capital(text: string): string {
+  return text[0]!.toUpperCase() + text.slice(1);
+}

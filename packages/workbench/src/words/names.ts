@@ -1,0 +1,43 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import type { Strut } from '../result/document.ts';
+import { words } from './catalogue.ts';
+
+/** Names as the technician typed them, quoted so that they stand out of a sentence. */
+export function loadName(job: JobDocument, id: string): string {
+  return words.quoted(job.loadCases[id]?.name ?? id);
+}
+
+export function springName(job: JobDocument, id: string): string {
+  return words.quoted(job.springs[id]?.name ?? id);
+}
+
+export function placeName(job: JobDocument, id: string): string {
+  return words.quoted(job.machine.places[id]?.name ?? id);
+}
+
+/** What a figure of the job is called, by its path. */
+export function fieldName(job: JobDocument, path: string): string {
+  const plain = words.fields[path];
+  if (plain !== undefined) return plain('');
+  const steps = path.split('.');
+  for (const [i, id] of steps.entries()) {
+    const say = words.fields[steps.map((step, j) => (i === j ? '*' : step)).join('.')];
+    if (say !== undefined) return say(nameIn(job, steps[i - 1]!, id));
+  }
+  return path;
+}
+
+function nameIn(job: JobDocument, list: string, id: string): string {
+  switch (list) {
+    case 'places':
+      return placeName(job, id);
+    case 'springs':
+      return springName(job, id);
+    case 'loadCases':
+      return loadName(job, id);
+    case 'things':
+      return words.quoted(job.things[id]?.name ?? id);
+    default:
+      return words.settings.strut[id as Strut] ?? id;
+  }
+}

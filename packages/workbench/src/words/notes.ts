@@ -1,0 +1,61 @@
+import type { EndSetting, Side } from '@sagwright/records/schema/setups';
+import { formatTyped } from '../format/format.ts';
+import { formatTurns } from '../format/turns.ts';
+import type { Units } from '../format/units.ts';
+import type { Note } from '../inputs/desk.ts';
+import type { JobPlan } from '../path.ts';
+import type { End } from '../result/inView.ts';
+import { words } from './catalogue.ts';
+import { loadName, springName } from './names.ts';
+
+/** What is said about the sum beside its figures, in words. */
+export function noteWords(planned: JobPlan, { code, path }: Note, units: Units): string {
+  const say = words.notes;
+  const end: End = path.includes('front') ? 'front' : 'rear';
+  switch (code) {
+    case 'rubber not known':
+    case 'top-out not known':
+    case 'position not known':
+      return say[code](end);
+    case 'axle path straight':
+    case 'one diameter for bore and seal':
+    case 'bushes and pivot friction zero':
+    case 'fuel not known':
+      return say[code]();
+    case 'target set shipped': {
+      const { name, origin } = planned.inputs.targetSet.set;
+      return say[code](words.quoted(name), origin);
+    }
+    case 'no target':
+      return say[code](loadName(planned.job, path.split('.')[1]!), end);
+    case 'riding height control': {
+      const control = planned.job.machine.ridingHeightControl;
+      return control === 'electronic' ? say[code].electronic() : say[code]['self-levelling']();
+    }
+    case 'sides differ':
+      return say[code](end, foundWords(planned, end, units));
+  }
+}
+
+/** "left 14.5 mm, right 15.5 mm": both sides as they were found. */
+function foundWords(planned: JobPlan, end: End, units: Units): string {
+  const setting: EndSetting | undefined = planned.job.setups.asFound[end];
+  if (setting === undefined || !('left' in setting)) return '';
+  const springs = setting.left.spring !== setting.right.spring;
+  const side = (strut: 'left' | 'right'): string => {
+    const at = sideWords(setting[strut], units);
+    const said = springs ? words.settings.withSpring(at, springName(planned.job, setting[strut].spring)) : at;
+    return words.settings.foundAt(words.settings.strut[strut], said);
+  };
+  return words.list([side('left'), side('right')]);
+}
+
+function sideWords({ at }: Side, units: Units): string {
+  const say = words.settings.short;
+  if ('reading' in at) return say.reading(formatTyped(at.reading, units));
+  if ('turns' in at) return say.turns(formatTurns(at.turns));
+  if ('step' in at) return say.step(String(at.step));
+  if ('click' in at) return say.click(String(at.click));
+  if ('spacer' in at) return say.spacer(formatTyped(at.spacer, units));
+  return words.settings.preload(formatTyped(at.preload, units));
+}

@@ -1,0 +1,178 @@
+import { rangeOf } from '@sagwright/model/plan/adjuster';
+import type { Planned, Reason, SpringPlan } from '@sagwright/model/plan/answer';
+import type { SpringChoiceSI } from '@sagwright/model/plan/question';
+import { format, formatFigure, formatRange, formatWidth } from '../format/format.ts';
+import type { Units } from '../format/units.ts';
+import type { JobPlan } from '../path.ts';
+import { type End, riddenCells } from '../result/inView.ts';
+import { words } from './catalogue.ts';
+import { fieldName, loadName } from './names.ts';
+import { adjusterName, settingWords } from './settings.ts';
+
+/** What is said of one spring, grouped. */
+export interface Said {
+  readonly for: readonly string[];
+  readonly against: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+/** One reason in words, with its figures in the units chosen. */
+export function reasonWords(
+  planned: JobPlan,
+  end: End,
+  spring: SpringPlan,
+  reason: Reason,
+  units: Units,
+): string {
+  const say = words.reasons;
+  const { figures } = reason;
+  const mm = (name: string): string => format(figures[name] ?? 0, 'length', units);
+  const load = reason.loadCase === undefined ? '' : loadName(planned.job, reason.loadCase);
+  switch (reason.code) {
+    case 'fitted':
+      return say.fitted();
+    case 'reaches':
+    case 'only at the edge':
+    case 'past the tightest':
+    case 'past the loosest':
+      return reachWords(planned, end, spring, reason, units);
+    case 'between steps':
+      return figures.miss! > 0
+        ? say.stepTooTight(load, mm('miss'))
+        : say.stepTooLoose(load, format(-figures.miss!, 'length', units));
+    case 'no spring wanted':
+      return say.noSpringWanted(load, mm('wanted'));
+    case 'no adjuster':
+      return say.noAdjuster(load, mm('travel'), bandWords(figures, units));
+    case 'target outside travel':
+      return say.targetOutsideTravel(load, mm('wanted'), mm('travelMax'));
+    case 'no rest':
+      return say.noRest(load, format(figures.residual ?? 0, 'force', units));
+    case 'machine alone tops out':
+      return say.aloneToppedOut(load);
+    case 'rests on rubber':
+      return say.restsOnRubber(load, mm('travel'));
+    case 'rests on metal':
+      return say.restsOnMetal(load, mm('travel'));
+    case 'clear of coil bind':
+      return say.clearOfCoilBind(mm('room'));
+    case 'coil bind':
+      return figures.room! < 0
+        ? say.coilBind(format(-figures.room!, 'length', units))
+        : say.nearCoilBind(mm('room'), mm('keep'));
+    case 'keeps preload':
+      return say.keepsPreload(mm('left'));
+    case 'little preload':
+      return figures.left! < 0
+        ? say.looseAtExtension(format(-figures.left!, 'length', units))
+        : say.littlePreload(mm('left'), mm('keep'));
+    case 'coil bind not checked':
+      return say.coilBindNotChecked(lengthsNeeded(planned, end, spring));
+    case 'rubber not checked':
+      return say.rubberNotChecked(end);
+  }
+}
+
+/** All reasons of a spring, those that hold for several loads said once. */
+export function reasonLines(planned: JobPlan, end: End, spring: SpringPlan, units: Units): Said {
+  const say = (reason: Reason): string => reasonWords(planned, end, spring, reason, units);
+  const of = (side: Reason['side']): readonly Reason[] =>
+    spring.reasons.filter((reason) => reason.side === side && !grouped.has(reason.code));
+  const reached = reachedTogether(planned, spring, units);
+  const alone = spring.reasons.filter(({ code }) => code === 'machine alone tops out');
+  const loads = alone.map(({ loadCase }) => loadName(planned.job, loadCase!));
+  return {
+    for: [...(reached === null ? [] : [reached]), ...of('for').map(say)],
+    against: [
+      ...of('against').map(say),
+      ...(loads.length === 0 ? [] : [words.reasons.aloneToppedOut(words.list(loads))]),
+    ],
+    notChecked: of('not checked').map(say),
+  };
+}
+
+const grouped: ReadonlySet<Reason['code']> = new Set(['reaches', 'machine alone tops out']);
+
+/** The loads that are reached, in one sentence; the one with least left to tighten is named. */
+function reachedTogether(planned: JobPlan, spring: SpringPlan, units: Units): string | null {
+  const ridden = riddenCells(planned, spring);
+  const reached = spring.reasons.filter(({ code }) => code === 'reaches');
+  if (reached.length === 0) return null;
+  const some = (): string =>
+    words.reasons.reachesSome(words.list(reached.map(({ loadCase }) => loadName(planned.job, loadCase!))));
+  const inReach = ridden.flatMap(({ loadCase, cell }) =>
+    cell.reach.kind === 'reached' ? [{ loadCase, left: cell.reach.left, cell }] : [],
+  );
+  if (inReach.length === 0 || inReach.length < ridden.length) return some();
+  const tightest = inReach.reduce((a, b) => (b.left < a.left ? b : a));
+  return withDoubt(
+    words.reasons.reachesAll(
+      inReach.length,
+      format(tightest.left, 'length', units),
+      loadName(planned.job, tightest.loadCase),
+    ),
+    tightest.left,
+    tightest.cell,
+    units,
+  );
+}
+
+function reachWords(planned: JobPlan, end: End, spring: SpringPlan, reason: Reason, units: Units): string {
+  const say = words.reasons;
+  const { code, figures, loadCase } = reason;
+  const load = loadName(planned.job, loadCase!);
+  const cell = cellOf(spring, loadCase!);
+  if (cell === null || cell.setting === null) {
+    return say.reachesAsItIs(load, format(figures.travel ?? 0, 'length', units), bandWords(figures, units));
+  }
+  if (code === 'reaches') {
+    const setting = settingWords(planned, end, cell.setting, units);
+    const left = figures.left ?? 0;
+    return left <= 0
+      ? say.reachesLast(load, setting)
+      : withDoubt(say.reaches(load, setting, format(left, 'length', units)), left, cell, units);
+  }
+  const { preloadAtZero } = choiceOf(planned, end, spring);
+  const adjuster = adjusterName(planned, end);
+  const loosest = cell.reach.kind !== 'reached' && 'past' in cell.reach && cell.reach.past === 'loosest';
+  const most = loosest ? 0 : rangeOf(planned.inputs.question[end].adjuster!).most;
+  const preload = formatFigure(cell.preload ?? { value: 0, plusMinus: null }, 'length', units);
+  const endsAt = format(preloadAtZero + most, 'length', units);
+  const short = format(figures.short ?? 0, 'length', units);
+  const travel = format(figures.travel ?? 0, 'length', units);
+  const said =
+    code === 'only at the edge'
+      ? (loosest ? say.edgeLoosest : say.edgeTightest)(load, preload, adjuster, endsAt, travel)
+      : (loosest ? say.pastLoosest : say.pastTightest)(load, preload, adjuster, endsAt, short);
+  return withDoubt(said, figures.short ?? 0, cell, units);
+}
+
+/** Says so where a distance to the adjuster's end is less than the ± of the aim. */
+function withDoubt(said: string, distance: number, cell: Planned, units: Units): string {
+  const doubt = cell.positions?.aim.plusMinus ?? null;
+  if (doubt === null || distance >= doubt) return said;
+  return words.reasons.lessThanItsDoubt(said, formatWidth(doubt, 'length', units));
+}
+
+function bandWords(figures: Reason['figures'], units: Units): string {
+  return formatRange(figures.low ?? 0, figures.high ?? 0, 'length', units);
+}
+
+/** The lengths without which coil bind cannot be checked. */
+function lengthsNeeded(planned: JobPlan, end: End, spring: SpringPlan): string {
+  const { freeLength, solidLength } = choiceOf(planned, end, spring);
+  const missing = [
+    ...(freeLength === null ? ['freeLength'] : []),
+    ...(solidLength === null ? ['solidLength'] : []),
+  ];
+  return words.list(missing.map((name) => fieldName(planned.job, `springs.${spring.spring}.${name}`)));
+}
+
+export function choiceOf(planned: JobPlan, end: End, spring: SpringPlan): SpringChoiceSI {
+  return planned.inputs.question[end].choices.find(({ id }) => id === spring.spring)!;
+}
+
+function cellOf(spring: SpringPlan, loadCase: string): Planned | null {
+  const cell = spring.cells.find((each) => each.loadCase === loadCase);
+  return cell?.kind === 'planned' ? cell.cell : null;
+}
