@@ -167,7 +167,7 @@ export function tourerData(): Record<string, unknown> {
 export type Change = readonly [path: string, value: unknown];
 
 /** The tourer with some fields set, or taken out where the value is undefined. */
-export function tourerWith(...changes: readonly Change[])[]): JobDocument {
+export function tourerWith(...changes: readonly Change[]): JobDocument {
   const data = tourerData();
   for (const [path, value] of changes) setField(data, path.split('.'), value);
   const read = parseJob(data);
