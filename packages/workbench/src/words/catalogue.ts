@@ -2,6 +2,7 @@ import { assumed } from './english/assumed.ts';
 import { fields } from './english/fields.ts';
 import { limits } from './english/limits.ts';
 import { caution, notes } from './english/notes.ts';
+import { page } from './english/page.ts';
 import { emptyCells, reaches, reasons, standings, verdicts } from './english/reasons.ts';
 import { settings } from './english/settings.ts';
 import { suggestion } from './english/suggestion.ts';
@@ -29,5 +30,6 @@ export const words = {
   notes,
   assumed,
   fields,
+  page,
   caution,
 } as const;

@@ -1,0 +1,217 @@
+import type { Place } from '@sagwright/records/schema/machine';
+
+/**
+ * What a page shows of a plan: words ready in the units chosen, and plain numbers (millimetres, metres, radians as named)
+ * for its drawings. Made where the plan is made, so that what travels to the page is small and needs no physics there.
+ */
+export interface PageView {
+  /** The machine alone first, then the loads in their order. */
+  readonly loads: readonly LoadView[];
+  readonly picture: PictureView;
+  readonly rear: EndView;
+  readonly front: EndView;
+  readonly targets: TargetsView;
+  /** What is said about the sum: parts not known, cautions. */
+  readonly notes: readonly string[];
+  readonly assumed: readonly AssumedView[];
+  readonly lengthUnit: string;
+  readonly massUnit: string;
+}
+
+/** A number in words with its ±, and the name under which it opens up. */
+export interface FigureWords {
+  readonly value: string;
+  readonly plusMinus: string | null;
+  readonly unit: string;
+}
+
+/** One load on the machine, or the machine alone (`id` null). */
+export interface LoadView {
+  readonly id: string | null;
+  /** A, B, C by order; null for the machine alone. */
+  readonly letter: string | null;
+  readonly name: string;
+  readonly sharePercent: number | null;
+  readonly total: FigureWords | null;
+  readonly things: readonly ThingView[];
+  readonly asFound: StandView;
+  /** With both ends as planned; null for the machine alone, and while nothing is planned. */
+  readonly planned: StandView | null;
+  readonly limits: readonly LimitView[];
+  /** A limit is exceeded: nothing is planned for this load. */
+  readonly refused: boolean;
+  /** What must be said of this load first: overload, tipping, rubber, metal. */
+  readonly messages: readonly MessageView[];
+}
+
+export interface MessageView {
+  readonly tone: 'stop' | 'look';
+  readonly text: string;
+}
+
+/** A thing at a place of a load. */
+export interface ThingView {
+  readonly aboardId: string;
+  readonly thing: string;
+  readonly place: string;
+  readonly label: string;
+  readonly kind: 'person' | 'item' | 'fuel' | 'place';
+  readonly placeKind: Place['kind'] | 'tank';
+  /** The thing or place below it in this list; null where it stands on the machine. */
+  readonly standsOn: string | null;
+  readonly mass: string;
+  /** Where it is against the rear axle: "330 behind". */
+  readonly offset: string;
+  /** Of its mass centre, reference attitude [m]. */
+  readonly x: number;
+  readonly height: number;
+  /** Its place bears more than it may. */
+  readonly over: boolean;
+}
+
+/** How the machine stands. */
+export interface StandView {
+  /** [u, θ, z_r, z_f] in m and rad; null where it does not stand. */
+  readonly state: readonly [number, number, number, number] | null;
+  readonly why: string | null;
+  /** Mass centre of the whole, body coordinates [m]. */
+  readonly centre: { readonly x: number; readonly height: number } | null;
+  readonly rear: RestView | null;
+  readonly front: RestView | null;
+  readonly loads: {
+    readonly rear: FigureWords;
+    readonly front: FigureWords;
+    readonly total: FigureWords;
+  } | null;
+  readonly attitude: readonly AttitudeView[];
+}
+
+/** Where a wheel rests, in millimetres of wheel travel from the stop. */
+export interface RestView {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly restMm: number;
+  readonly plusMinusMm: number;
+  readonly words: FigureWords;
+  readonly percent: string;
+  readonly standing: string;
+}
+
+export interface AttitudeView {
+  readonly name: 'pitch' | 'rake' | 'trail' | 'wheelbase' | 'seat height';
+  readonly value: string;
+  /** Against the same load as found; null for the as-found state itself. */
+  readonly change: string | null;
+}
+
+export interface LimitView {
+  readonly name: string;
+  readonly load: string;
+  /** Null: not checked, figure needed. */
+  readonly allowed: string | null;
+  readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
+  readonly text: string;
+  readonly of: 'gross' | 'rear axle' | 'front axle' | 'rear tyre' | 'front tyre' | 'place';
+}
+
+/** The machine's own figures for the side view [m, rad]; null where nobody read them (drawn dashed). */
+export interface PictureView {
+  readonly wheelbase: number;
+  readonly wheelbaseKnown: boolean;
+  readonly rake: number;
+  readonly forkOffset: number | null;
+  readonly pivot: { readonly x: number; readonly height: number } | null;
+  readonly seat: { readonly x: number; readonly height: number } | null;
+  readonly rearRadius: number;
+  readonly frontRadius: number;
+  readonly rearShocks: 1 | 2;
+  readonly rearReferenceTravel: number;
+  readonly frontReferenceTravel: number;
+}
+
+/** One end: its travel, what each load wants of it, and its springs. */
+export interface EndView {
+  readonly travelMaxMm: number;
+  readonly travelMaxWords: string;
+  readonly hangsMm: number;
+  readonly hangsWords: string;
+  readonly rubberMm: number | null;
+  /** Wanted sag of each load by its id. */
+  readonly wanted: Readonly<Record<string, WantedView>>;
+  readonly adjuster: AdjusterView | null;
+  readonly springs: readonly SpringView[];
+  /** Spring that is planned and why; the sentence of the suggestion, or what would help where nothing fits. */
+  readonly planned: string | null;
+  readonly plannedBy: 'choice' | 'suggestion' | 'as found';
+  readonly suggested: string | null;
+  readonly headline: string;
+  readonly suggestion: readonly string[];
+  readonly remedies: readonly string[];
+  readonly kilogramsPerTurn: string | null;
+}
+
+export interface WantedView {
+  readonly fromMm: number;
+  readonly aimMm: number;
+  readonly toMm: number;
+  readonly words: string;
+}
+
+/** What the adjuster reaches, in millimetres of its position from the loosest end, and what is read there. */
+export interface AdjusterView {
+  readonly mostMm: number;
+  readonly kind: 'collar' | 'cap' | 'cam' | 'clicks' | 'spacer';
+  /** What it is called: "collar", "cam". */
+  readonly name: string;
+  /** Where it stands at its loosest and its tightest end, in its own terms. */
+  readonly fromWords: string;
+  readonly toWords: string;
+}
+
+/** One spring with every load. */
+export interface SpringView {
+  readonly id: string;
+  readonly name: string;
+  readonly rate: FigureWords;
+  /** As typed, where that differs from the units shown. */
+  readonly typed: string | null;
+  readonly where: string | null;
+  readonly fitted: boolean;
+  readonly atHand: boolean;
+  readonly fits: boolean;
+  readonly verdict: string;
+  readonly lanes: readonly LaneView[];
+  readonly for: readonly string[];
+  readonly against: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+/** One load on one spring, in millimetres of adjuster position from its loosest end. */
+export interface LaneView {
+  readonly load: string;
+  readonly letter: string;
+  readonly kind: 'in reach' | 'at the edge' | 'past' | 'between steps' | 'words';
+  readonly fromMm: number;
+  readonly aimMm: number;
+  readonly toMm: number;
+  readonly plusMinusMm: number;
+  /** Beside the bar: reading wanted, "past by 2.3", or why there is no bar. */
+  readonly words: string;
+  /** What hands set: reading, length, turns; empty where nothing is set. */
+  readonly hands: readonly string[];
+}
+
+export interface TargetsView {
+  readonly id: string;
+  readonly name: string;
+  readonly origin: string;
+  readonly shipped: boolean;
+}
+
+/** A figure that nobody gave, and what its doubt does to the adjusters with the planned springs. */
+export interface AssumedView {
+  readonly path: string;
+  /** What it is, its figure with its ±, and why. */
+  readonly value: string;
+  readonly effect: { readonly rear: string | null; readonly front: string | null };
+}

@@ -1,0 +1,107 @@
+import type { Stand } from '@sagwright/model/plan/answer';
+import type { Units } from '../format/units.ts';
+import { inOrder } from '../inputs/desk.ts';
+import type { JobPlan } from '../path.ts';
+import { endView } from './ends.ts';
+import { limitViews } from './limits.ts';
+import { messageViews } from './messages.ts';
+import { assumedViews, noteViews } from './notes.ts';
+import type { LoadView, PageView, PictureView, StandView } from './shapes.ts';
+import { standView } from './stands.ts';
+import { thingViews } from './things.ts';
+
+/** What the page shows of a plan. */
+export function pageView(planned: JobPlan, units: Units): PageView {
+  const { job, inputs } = planned;
+  const letters = new Map(inOrder(job.loadCases).map(([id], i) => [id, letterOf(i)]));
+  const { id, set } = inputs.targetSet;
+  return {
+    loads: [aloneView(planned, units), ...loadViews(planned, letters, units)],
+    picture: pictureView(planned),
+    rear: endView(planned, 'rear', letters, units),
+    front: endView(planned, 'front', letters, units),
+    targets: { id, name: set.name, origin: set.origin, shipped: job.targetSets[id] === undefined },
+    notes: noteViews(planned, units),
+    assumed: assumedViews(planned, units),
+    lengthUnit: units.unit.length,
+    massUnit: units.unit.mass,
+  };
+}
+
+/** A, B … Z, then AA, AB … in the order of the loads. */
+function letterOf(place: number): string {
+  const letter = String.fromCharCode(65 + (place % 26));
+  return place < 26 ? letter : letterOf(Math.floor(place / 26) - 1) + letter;
+}
+
+function aloneView(planned: JobPlan, units: Units): LoadView {
+  const { machine } = planned.inputs.question;
+  const asFound = standView(planned.plan.alone, machine, machine.load, null, units);
+  return {
+    id: null,
+    letter: null,
+    name: '',
+    sharePercent: null,
+    total: asFound.loads?.total ?? null,
+    things: [],
+    asFound,
+    planned: null,
+    limits: [],
+    refused: false,
+    messages: [],
+  };
+}
+
+function loadViews(
+  planned: JobPlan,
+  letters: ReadonlyMap<string, string>,
+  units: Units,
+): readonly LoadView[] {
+  const { plan, inputs, job } = planned;
+  const { machine } = inputs.question;
+  return plan.loadCases.map((result): LoadView => {
+    const id = result.loadCase;
+    const loadCase = job.loadCases[id]!;
+    const { load } = inputs.question.loadCases.find((each) => each.id === id)!;
+    const stand = (of: Stand, against: Stand | null): StandView =>
+      standView(of, machine, load, against, units);
+    const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
+    const asFound = stand(result.asFound, null);
+    return {
+      id,
+      letter: letters.get(id)!,
+      name: loadCase.name,
+      sharePercent: loadCase.share,
+      total: asFound.loads?.total ?? null,
+      things: thingViews(planned, loadCase, result.limits, units),
+      asFound,
+      planned: set.rear === null && set.front === null ? null : stand(set.stand, result.asFound),
+      limits: limitViews(planned, result.limits, units),
+      refused: result.refused,
+      messages: messageViews(planned, result, units),
+    };
+  });
+}
+
+function pictureView(planned: JobPlan): PictureView {
+  const { question, figures } = planned.inputs;
+  const { geometry, rear, front } = question.machine;
+  const known = (path: string): boolean => figures.get(path)?.typed != null;
+  const { pivot } = planned.job.machine.rear;
+  return {
+    wheelbase: geometry.wheelbase,
+    wheelbaseKnown: known('machine.wheelbase'),
+    rake: geometry.rake,
+    forkOffset: geometry.forkOffset,
+    pivot:
+      pivot === undefined || rear.axlePath.kind !== 'circle'
+        ? null
+        : { x: rear.axlePath.pivotX, height: rear.axlePath.pivotHeight },
+    seat: geometry.seat,
+    rearRadius: rear.tyre.radius,
+    frontRadius: front.tyre.radius,
+    rearShocks: rear.struts.length === 1 ? 1 : 2,
+    rearReferenceTravel: rear.referenceTravel,
+    frontReferenceTravel: front.referenceTravel,
+  };
+}
