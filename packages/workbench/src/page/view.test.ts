@@ -12,7 +12,6 @@ test('what the page shows of any plan survives the way to the page unchanged, in
       if (!planned.ok) return;
       const view = pageView(planned, unitsFor(units, job, '.'));
       expect(structuredClone(view)).toEqual(view);
-      expect(JSON.parse(JSON.stringify(view))).toEqual(view);
       expect(view.loads).toHaveLength(1 + Object.keys(job.loadCases).length);
       expect(JSON.stringify(view)).not.toMatch(/NaN|undefined|Infinity/);
     }),
