@@ -13,6 +13,8 @@ interface ChoiceKeysProps {
   readonly chosen: string;
   /** Those with a key of their own, where there is room. */
   readonly keys: readonly Choice[];
+  /** Said where nothing is chosen. */
+  readonly none: string;
   /** All of them, in the list. */
   readonly all: readonly Choice[];
   readonly onChoose: (value: string) => void;
@@ -21,8 +23,8 @@ interface ChoiceKeysProps {
 }
 
 /** A few keys and a list of all; on a phone the list alone, showing what is chosen. */
-export function ChoiceKeys({ label, chosen, keys, all, onChoose, children }: ChoiceKeysProps) {
-  const word = all.find(({ value }) => value === chosen)?.word ?? words.notSaid;
+export function ChoiceKeys({ label, chosen, keys, none, all, onChoose, children }: ChoiceKeysProps) {
+  const word = all.find(({ value }) => value === chosen)?.word ?? none;
   const hasKey = keys.some(({ value }) => value === chosen);
   return (
     <fieldset className="choice-keys">
@@ -47,7 +49,7 @@ export function ChoiceKeys({ label, chosen, keys, all, onChoose, children }: Cho
             {word}
           </span>
           <select aria-label={label} value={chosen} onChange={(event) => onChoose(event.target.value)}>
-            <option value="">{words.notSaid}</option>
+            <option value="">{none}</option>
             {all.map(({ value, word }) => (
               <option key={value} value={value}>
                 {word}

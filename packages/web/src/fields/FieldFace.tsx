@@ -1,8 +1,8 @@
 import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { Unit } from '@sagwright/records/units';
 import * as words from '../words/fields.ts';
+import type { Assumed } from './assumed.ts';
 import { figureNumber, numberIn, typedFigure, typedNumber, widthText } from './figureText.ts';
-import type { Assumed } from './QuantityField.tsx';
 import { decimalsOf, stepIn } from './steps.ts';
 
 interface FieldFaceProps {
@@ -40,7 +40,7 @@ function Given({ quantity, unit, step }: { quantity: Quantity; unit: Unit; step:
   const decimals = step === undefined ? 0 : decimalsOf(stepIn(step, unit));
   const notes = [
     asTyped ? undefined : words.typedAs(typedFigure(quantity)),
-    plusMinus && widthText(plusMinus),
+    plusMinus && `± ${widthText(plusMinus)}`,
     origin,
   ].filter((note) => note !== undefined);
   return (
@@ -56,7 +56,10 @@ function Given({ quantity, unit, step }: { quantity: Quantity; unit: Unit; step:
 function Figure({ unit, children }: { unit: Unit; children: React.ReactNode }) {
   return (
     <span className="quantity-field-figure">
-      {children} <span className="quantity-field-unit">{words.unitWord(unit)}</span>
+      {children}
+      <span className="quantity-field-unit" data-tight={unit === 'deg' || undefined}>
+        {words.afterNumber(unit)}
+      </span>
     </span>
   );
 }

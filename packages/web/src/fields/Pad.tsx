@@ -2,6 +2,7 @@ import './Pad.css';
 import './key.css';
 import type { ReactNode } from 'react';
 import * as words from '../words/fields.ts';
+import type { FieldAction } from './fieldState.ts';
 import { clear, deleteBack, insert, toggleMinus } from './padKeys.ts';
 
 interface PadProps {
@@ -10,14 +11,13 @@ interface PadProps {
   /** How fine the fraction key is; null where the line takes % in its place. */
   readonly parts: 16 | 2 | null;
   readonly step: string;
-  readonly onFraction: () => void;
-  readonly onStep: (times: 1 | -1) => void;
+  readonly act: (action: FieldAction) => void;
   /** The key that writes. */
   readonly children: ReactNode;
 }
 
 /** Digits and signs, large enough for a gloved hand, in places that never move. */
-export function Pad({ line, parts, step, onFraction, onStep, children }: PadProps) {
+export function Pad({ line, parts, step, act, children }: PadProps) {
   const sign = (text: string, name?: string) => (
     <Key name={name} strong onPress={() => insert(line(), text)}>
       {text}
@@ -38,7 +38,7 @@ export function Pad({ line, parts, step, onFraction, onStep, children }: PadProp
       <Key name={words.minusKey} strong onPress={() => toggleMinus(line())}>
         −
       </Key>
-      <Key name={words.stepUp(step)} onPress={() => onStep(1)}>
+      <Key name={words.stepUp(step)} step onPress={() => act({ kind: 'step', times: 1 })}>
         + {step}
       </Key>
       {sign('1')}
@@ -47,11 +47,11 @@ export function Pad({ line, parts, step, onFraction, onStep, children }: PadProp
       {parts === null ? (
         sign('%', words.percentKey)
       ) : (
-        <Key name={words.fractionKey(parts)} onPress={onFraction}>
+        <Key name={words.fractionKey(parts)} step onPress={() => act({ kind: 'fraction' })}>
           {parts === 16 ? '1/16' : '1/2'}
         </Key>
       )}
-      <Key name={words.stepDown(step)} onPress={() => onStep(-1)}>
+      <Key name={words.stepDown(step)} step onPress={() => act({ kind: 'step', times: -1 })}>
         − {step}
       </Key>
       {sign('0')}
@@ -65,6 +65,7 @@ export function Pad({ line, parts, step, onFraction, onStep, children }: PadProp
 function Key(props: {
   name?: string | undefined;
   strong?: boolean;
+  step?: boolean;
   onPress: () => void;
   children: ReactNode;
 }) {
@@ -73,6 +74,7 @@ function Key(props: {
       type="button"
       className="key"
       data-strong={props.strong}
+      data-step={props.step}
       aria-label={props.name}
       onMouseDown={(event) => event.preventDefault()} // the line keeps the focus and its caret
       onClick={props.onPress}

@@ -4,11 +4,14 @@ import { type Dimension, type Unit, unitsOf } from '@sagwright/records/units';
 import type { ReadingKind } from '@sagwright/workbench/inputs/widths';
 import type { KeyboardEvent } from 'react';
 import * as words from '../words/fields.ts';
+import type { Assumed } from './assumed.ts';
 import { FieldFace } from './FieldFace.tsx';
+import { stepText } from './figureText.ts';
 import { type BoundName, outOfBounds } from './judge.ts';
 import { KeypadSheet } from './KeypadSheet.tsx';
 import { focusNextField } from './nextField.ts';
 import { Steppers } from './Steppers.tsx';
+import { sheetOf } from './sheet.ts';
 import { stepIn, usualStep } from './steps.ts';
 import { useQuantityField } from './useQuantityField.ts';
 
@@ -22,7 +25,6 @@ export interface QuantityFieldProps {
   readonly bound?: BoundName;
   /** What kind of reading it is: it tells which ± are offered. */
   readonly reading?: ReadingKind;
-  /** What the sum uses as long as nobody gives the figure, in SI. */
   readonly assumed?: Assumed;
   /** One step, in SI. With it the field has − and + beside it. */
   readonly step?: number;
@@ -30,12 +32,6 @@ export interface QuantityFieldProps {
   readonly showIn?: Unit;
   readonly onCommit: (quantity: Quantity | null) => void;
   readonly small?: boolean;
-}
-
-export interface Assumed {
-  readonly value: number;
-  readonly halfWidth: number;
-  readonly why: string;
 }
 
 /** A figure with its unit, ± and origin; a tap opens the keypad sheet, a digit typed onto it does too. */
@@ -81,7 +77,7 @@ export function QuantityField(props: QuantityFieldProps) {
         {step !== undefined && committed && (
           <Steppers
             label={label}
-            step={`${stepIn(step, committed.unit)} ${words.unitWord(committed.unit)}`}
+            step={`${stepText(stepIn(step, committed.unit), committed.unit)}${words.afterNumber(committed.unit)}`}
             onStep={(times) => act({ kind: 'nudge', times })}
           />
         )}
@@ -90,11 +86,9 @@ export function QuantityField(props: QuantityFieldProps) {
       {state.entry && (
         <KeypadSheet
           label={label}
-          {...(props.reading && { reading: props.reading })}
-          {...(assumed && { assumed })}
-          state={state}
-          entry={state.entry}
-          act={act}
+          reading={props.reading}
+          assumed={assumed}
+          sheet={sheetOf(state, state.entry, act)}
           onWritten={(next) => next && focusNextField(path)}
         />
       )}

@@ -1,4 +1,5 @@
 import './key.css';
+import './Steppers.css';
 import * as words from '../words/fields.ts';
 
 /** − and + beside a field. */

@@ -1,8 +1,9 @@
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import { dimensionOf, dimensions, type Unit, unitsOf } from '@sagwright/records/units';
 import { formatFigureNumber, formatNumber } from '@sagwright/workbench/format/format';
+import { plainFraction } from '@sagwright/workbench/format/plainNumber';
 import type { Units } from '@sagwright/workbench/format/units';
-import { unitWord } from '../words/fields.ts';
+import { afterNumber } from '../words/fields.ts';
 
 const commonest = Object.fromEntries(
   dimensions.map((dimension) => [dimension, unitsOf(dimension)[0]]),
@@ -21,12 +22,17 @@ export function typedNumber(value: number, decimals: number): string {
 
 /** "571.5 mm" */
 export function typedFigure({ value, unit }: Quantity): string {
-  return `${value} ${unitWord(unit)}`;
+  return `${value}${afterNumber(unit)}`;
 }
 
-/** "± 1 mm", "± 5 %" */
+/** "1 mm", "5 %" */
 export function widthText({ value, unit }: { value: number; unit: Unit | '%' }): string {
-  return `± ${value} ${unitWord(unit)}`;
+  return `${value}${afterNumber(unit)}`;
+}
+
+/** "0.5", "2", "1/64" in inches: a step as it stands on its key. */
+export function stepText(step: number, unit: Unit): string {
+  return unit === 'in' ? plainFraction(step, 64) : String(step);
 }
 
 /** "28.0": a typed figure in another unit, to the finest place worth showing there. */

@@ -1,6 +1,7 @@
 import type { bounds } from '@sagwright/records/schema/bounds';
 import { type OutOfBounds, type Quantity, quantities } from '@sagwright/records/schema/quantity';
 import { sentences } from '@sagwright/records/wording/sentences';
+import { sentence } from '../words/fields.ts';
 
 export type BoundName = keyof typeof bounds;
 
@@ -14,5 +15,5 @@ export function outOfBounds(quantity: Quantity, bound: BoundName): string | null
   }
   const { rule, bound: range, typed } = issue.params as OutOfBounds;
   const { value, unit } = rule === 'plusMinusOutOfBounds' ? typed.plusMinus! : typed;
-  return sentences[rule](value, unit, range);
+  return sentence(sentences[rule](value, unit, range));
 }

@@ -10,24 +10,26 @@ export const lessBy = (label: string, step: string) => `${label}: less by ${step
 export const moreBy = (label: string, step: string) => `${label}: more by ${step}`;
 
 // The sheet
-export const onFile = (figure: string) => `on file ${figure}`;
 export const assumedNow = (figure: string, why: string) => `Assumed ${figure}: ${why}.`;
-export const reads = (figure: string) => `Reads ${figure}.`;
+export const reads = (figure: string, onFile: string | undefined) =>
+  onFile === undefined ? `Reads ${figure}.` : `Reads ${figure}; on file ${onFile}.`;
 export const nothingTyped = 'Nothing typed.';
-export const writeFigure = (figure: string) => `Write ${figure}`;
-export const takeAway = 'Take figure away';
-export const typeFigure = 'Type a figure';
-export const notReadable = 'Not clear yet';
+export function writeKey(read: 'figure' | 'empty' | 'refused', figure: string, onFile: boolean): string {
+  if (read === 'figure') return `Write ${figure}`;
+  if (read === 'refused') return 'Not clear yet';
+  return onFile ? 'Take the figure away' : 'Type a figure';
+}
 export const close = 'Close';
-export const undoTyping = 'Undo typing';
-export const undoWriting = (figure: string | null) => `Undo: ${figure ?? 'no figure'}`;
-export const writeOrClose = 'Write it, or close without writing.';
+export const undo = 'Undo';
+export const undoTyping = 'typing';
+export const noFigure = 'no figure';
 
 // The rows of the sheet
 export const whichUnit = (text: string) => (text === '' ? 'In which unit?' : `${text}, in which unit?`);
 export const howSure = 'How sure, ±';
 export const sureEntry = 'How sure, ±, typed';
-export const notSaid = 'not said';
+export const sureNotSaid = '± not said';
+export const originNotSaid = 'origin not said';
 export const otherSure = 'other';
 export const more = 'more';
 export const whereFrom = 'Where it comes from';
@@ -62,7 +64,17 @@ const unitWords: Partial<Record<Unit | '%', string>> = {
   'N/mm^3': 'N/mm³',
 };
 
-/** A unit as it stands beside a number. */
+/** A unit by itself. */
 export function unitWord(unit: Unit | '%'): string {
   return unitWords[unit] ?? unit;
+}
+
+/** A unit behind its number, never on a line of its own: " mm", but "°" without a gap. */
+export function afterNumber(unit: Unit | '%'): string {
+  return unit === 'deg' ? unitWord(unit) : `\u00a0${unitWord(unit)}`;
+}
+
+/** A sentence that stands by itself: begins with a capital, keeps each number and its unit on one line. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1).replace(/(\d) /g, '$1\u00a0');
 }
