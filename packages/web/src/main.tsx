@@ -3,12 +3,25 @@ import '@fontsource/b612/latin-700.css';
 import './theme/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import demo from '../../../examples/two-and-a-box.json';
 import { App } from './app/App.tsx';
+import { keepOnShelf } from './app/keeper.ts';
+import { newId } from './app/newId.ts';
+import { createJobStore } from './job/jobStore.ts';
+import { openShelf } from './storage/shelf.ts';
+import type { Post } from './worker/planClient.ts';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element with the id "page"');
-createRoot(page).render(
+const root = createRoot(page);
+const shelf = openShelf();
+const makeWorker = (): Post => new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
+
+const latest = await shelf.latest();
+const store = createJobStore(latest ?? { id: newId('job'), document: demo, changes: [] });
+const keeper = keepOnShelf(store, shelf, () => new Date().toISOString());
+root.render(
   <StrictMode>
-    <App />
+    <App store={store} makeWorker={makeWorker} saving={keeper} />
   </StrictMode>,
 );

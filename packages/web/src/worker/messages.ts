@@ -1,14 +1,14 @@
-import type { PageView } from './pageView.ts';
+import type { UnitsChoice } from '@sagwright/workbench/format/units';
+import type { PageView } from '@sagwright/workbench/page/shapes';
 
-/** What the page asks of the worker: the job as it stands, and what it looks at. */
+/** What the page asks of the worker: the job as it stands, and the units to show it in. */
 export interface Ask {
   readonly seq: number;
   readonly document: unknown;
-  /** Load that is looked at: it is worked out first; null for the machine alone. */
-  readonly load: string | null;
+  readonly units: UnitsChoice;
 }
 
-/** What the worker says. `part` 'load' comes first, with the springs of the load looked at; 'whole' ends the answer. */
+/** What the worker says: what to show, or why the job has no plan. */
 export type Answer =
   | { readonly seq: number; readonly kind: 'view'; readonly view: PageView }
   | { readonly seq: number; readonly kind: 'problems'; readonly problems: readonly PageProblem[] };

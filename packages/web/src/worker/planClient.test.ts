@@ -26,7 +26,7 @@ function desk(): {
 
 test('one question is worked on at a time, and the newest that came meanwhile is next', () => {
   const { posted, answered, answer, client } = desk();
-  for (let i = 0; i < 5; i += 1) client.ask({ document: i, load: null });
+  for (let i = 0; i < 5; i += 1) client.ask({ document: i, units: 'typed' });
   expect(posted.map((ask) => ask.document)).toEqual([0]);
   answer();
   expect(posted.map((ask) => ask.document)).toEqual([0, 4]);

@@ -2,7 +2,8 @@ import type { Answer, Ask } from './messages.ts';
 
 /** Sends jobs to the worker, latest wins: while one is worked on, only the newest that came meanwhile is kept. */
 export interface PlanClient {
-  readonly ask: (question: Omit<Ask, 'seq'>) => void;
+  /** Returns the number under which the answer will come. */
+  readonly ask: (question: Omit<Ask, 'seq'>) => number;
   readonly close: () => void;
 }
 
@@ -34,6 +35,7 @@ export function createPlanClient(worker: Post, onAnswer: (answer: Answer) => voi
       const numbered = { ...question, seq };
       if (working) waiting = numbered;
       else send(numbered);
+      return seq;
     },
     close: () => worker.terminate(),
   };

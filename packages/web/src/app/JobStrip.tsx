@@ -1,0 +1,64 @@
+import { Button } from 'react-aria-components/Button';
+import { strip } from '../words/page.ts';
+import './jobStrip.css';
+
+export type Saving = 'kept' | 'keeping' | 'not kept' | 'may be cleared';
+
+interface JobStripProps {
+  readonly name: string;
+  readonly machine: string;
+  readonly saving: Saving;
+  /** What undo would take back, in words; null where there is nothing. */
+  readonly undoes: string | null;
+  readonly theme: 'sun' | 'truck';
+  readonly onJobs: () => void;
+  readonly onUndo: () => void;
+  readonly onTheme: () => void;
+}
+
+const savingWords: Readonly<Record<Saving, string>> = {
+  kept: strip.kept,
+  keeping: strip.keeping,
+  'not kept': strip.notKept,
+  'may be cleared': strip.mayBeCleared,
+};
+
+/** Always on top: the jobs, this job, whether it is kept, undo. */
+export function JobStrip(props: JobStripProps) {
+  const { name, machine, saving, undoes, theme, onJobs, onUndo, onTheme } = props;
+  return (
+    <header className="job-strip">
+      <Button className="job-strip-key" onPress={onJobs}>
+        <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
+          <path d="M1 2h30M1 11h30M1 20h30" />
+        </svg>
+        {strip.jobs}
+      </Button>
+      <div className="job-strip-job">
+        <h1>{name}</h1>
+        <p>{machine}</p>
+      </div>
+      <p className="job-strip-saving" role="status" data-saving={saving}>
+        {savingWords[saving]}
+      </p>
+      <Button className="job-strip-key" onPress={onTheme}>
+        <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
+          <path d="M16 3v16a8 8 0 0 0 0-16Zm0 0a8 8 0 0 0 0 16" />
+        </svg>
+        {strip.theme[theme]}
+      </Button>
+      <Button
+        className="job-strip-key job-strip-undo"
+        isDisabled={undoes === null}
+        onPress={onUndo}
+        aria-keyshortcuts="Control+Z"
+        aria-label={undoes === null ? strip.nothingToUndo : strip.undoOf(undoes)}
+      >
+        <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
+          <path d="M11 2 4 9l7 7M5 9h15a6 6 0 0 1 0 12h-4" />
+        </svg>
+        <span className="job-strip-undoes">{undoes === null ? strip.undo : strip.undoOf(undoes)}</span>
+      </Button>
+    </header>
+  );
+}

@@ -1,0 +1,46 @@
+import { Button } from 'react-aria-components/Button';
+import { tabWords } from '../words/page.ts';
+import './tabIndex.css';
+
+export type TabName = keyof typeof tabWords;
+
+interface TabIndexProps {
+  readonly tab: TabName;
+  /** What each tab says of itself: "as found", "rear open". */
+  readonly says: Readonly<Record<TabName, string>>;
+  readonly onTab: (tab: TabName) => void;
+}
+
+/** The thumb index at the page's edge: a bar below on a phone. */
+export function TabIndex({ tab, says, onTab }: TabIndexProps) {
+  return (
+    <nav className="tab-index" aria-label="Tabs">
+      {(Object.keys(tabWords) as TabName[]).map((name, i) => (
+        <Button
+          key={name}
+          className="tab-index-tab"
+          aria-current={name === tab ? 'page' : false}
+          aria-keyshortcuts={String(i + 1)}
+          onPress={() => onTab(name)}
+        >
+          <TabSign name={name} />
+          <span className="tab-index-name">{tabWords[name].name}</span>
+          <span className="tab-index-says">{says[name]}</span>
+        </Button>
+      ))}
+    </nav>
+  );
+}
+
+/** Plain line signs: two wheels with a frame; a coil between two plates. */
+function TabSign({ name }: { readonly name: TabName }) {
+  return (
+    <svg className="tab-index-sign" viewBox="0 0 40 28" width="40" height="28" aria-hidden="true">
+      {name === 'machine' ? (
+        <path d="M9 27a7 7 0 1 1 0-14 7 7 0 0 1 0 14Zm22 0a7 7 0 1 1 0-14 7 7 0 0 1 0 14ZM9 20l9-9h9l4 9M26 7h6" />
+      ) : (
+        <path d="M10 2h20M10 26h20M13 5l14 4-14 4 14 4-14 4 10 3" />
+      )}
+    </svg>
+  );
+}

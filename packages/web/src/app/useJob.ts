@@ -1,0 +1,60 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import type { UnitsChoice } from '@sagwright/workbench/format/units';
+import type { PageView } from '@sagwright/workbench/page/shapes';
+import { createContext, useContext, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import type { JobState, JobStore } from '../job/jobStore.ts';
+import type { Answer, PageProblem } from '../worker/messages.ts';
+import { createPlanClient, type Post } from '../worker/planClient.ts';
+
+/** The job on the table, with what was worked out of it last. */
+export interface Table {
+  readonly store: JobStore;
+  readonly state: JobState;
+  /** The last plan that could be worked out; it stays on the page while a newer one is under way or impossible. */
+  readonly view: PageView | null;
+  /** Why the job as it stands has no plan; empty where it has one. */
+  readonly problems: readonly PageProblem[];
+  /** The view is of an older state of the job. */
+  readonly behind: boolean;
+}
+
+const TableContext = createContext<Table | null>(null);
+
+export const TableProvider = TableContext.Provider;
+
+export function useTable(): Table {
+  const table = useContext(TableContext);
+  if (table === null) throw new Error('useTable: no job is on the table here; wrap it in a TableProvider');
+  return table;
+}
+
+/** Plans the job of a store whenever it changes, in a worker, latest wins. */
+export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: () => Post): Table {
+  const state = useSyncExternalStore(store.subscribe, store.state);
+  const [answer, setAnswer] = useState<{ view: PageView | null; problems: readonly PageProblem[] }>({
+    view: null,
+    problems: [],
+  });
+  const [answered, setAnswered] = useState<unknown>(null);
+  const asked = useRef<unknown>(null);
+  const client = useMemo(() => {
+    const take = (next: Answer): void => {
+      setAnswered(next.seq);
+      setAnswer((last) =>
+        next.kind === 'view'
+          ? { view: next.view, problems: [] }
+          : { view: last.view, problems: next.problems },
+      );
+    };
+    return createPlanClient(makeWorker(), take);
+  }, [makeWorker]);
+  useEffect(() => {
+    asked.current = client.ask({ document: state.document, units });
+  }, [client, state.document, units]);
+  return { store, state, ...answer, behind: answered !== asked.current };
+}
+
+/** The document on the table as a job. What lies there was read as one, or is laid beside its list of problems. */
+export function jobOf(state: JobState): JobDocument {
+  return state.document as JobDocument;
+}

@@ -1,0 +1,33 @@
+/** Every word of the page around the drawings. English; figures go in as text. */
+export const tabWords = {
+  machine: { name: 'Machine', asks: 'what is going on?' },
+  choose: { name: 'Choose', asks: 'what would be better?' },
+} as const;
+
+export const strip = {
+  jobs: 'Jobs',
+  undo: 'Undo',
+  undoOf: (what: string) => `Undo: ${what}`,
+  nothingToUndo: 'Nothing to undo',
+  kept: 'Kept on this device',
+  keeping: 'Keeping …',
+  notKept: 'Not kept: copy it to a file',
+  mayBeCleared: 'This browser may clear itself. Copy to a file',
+  working: 'working it out …',
+  theme: { sun: 'Truck colours', truck: 'Sun colours' },
+} as const;
+
+export const loads = {
+  label: 'Loads',
+  alone: 'Machine alone',
+  newLoad: 'New load',
+  newLoadName: (n: number) => `Load ${n}`,
+  share: (percent: string) => `${percent} % of the riding`,
+} as const;
+
+export const setUps = { asFound: 'as found', planned: 'planned' } as const;
+
+export const problems = {
+  title: 'This job has no plan yet',
+  old: 'What is shown is the last plan that could be worked out.',
+} as const;
