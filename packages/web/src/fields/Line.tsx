@@ -25,6 +25,7 @@ export function Line({ label, path, line, inputMode = 'text', unit, children }: 
               data-field-face
               autoComplete="off"
               inputMode={inputMode}
+              size={unit === undefined ? undefined : Math.max(1, line.text.length)}
               aria-invalid={line.why !== null}
               aria-describedby={line.why === null ? undefined : id}
               value={line.text}

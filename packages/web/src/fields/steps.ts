@@ -25,6 +25,7 @@ export function stepIn(step: number, unit: Unit): number {
 
 /** A figure of one or two digits as it is; any other to the nearest of 1, 2, 5 times a power of ten, by ratio. */
 export function roundFigure(figure: number): number {
+  if (!(figure > 0)) throw new RangeError(`roundFigure: ${figure}; a figure above 0 is needed`);
   const size = Number(figure.toPrecision(9));
   if (Number(size.toPrecision(2)) === size) return size;
   const power = 10 ** Math.floor(Math.log10(size));
