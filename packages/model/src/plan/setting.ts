@@ -1,13 +1,11 @@
 import { attitudeAt } from '../attitude/attitude.ts';
 import type { FirstMoments } from '../masses/pointMass.ts';
 import { travelAtStroke } from '../rear/kinematics.ts';
-import { FRONT_TRAVEL, REAR_TRAVEL } from '../statics/gradient.ts';
 import { type Parameters, putOn, setParameter } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { frictionBand, type Rest, restFrom, restOf } from '../statics/rest.ts';
-import { stateDerivatives } from '../uncertainty/derivatives.ts';
 import type { Direction } from '../uncertainty/inputs.ts';
-import { halfWidthAt } from '../uncertainty/spread.ts';
+import { type TravelSpread, travelHalfWidths } from '../uncertainty/travelSpread.ts';
 import { type AdjusterSetting, turnsBetween } from './adjuster.ts';
 import type { AtSetting } from './answer.ts';
 import type { EndQuestion, SpringChoiceSI } from './question.ts';
@@ -62,9 +60,9 @@ export function atSetting(
         ? null
         : turnsBetween(question.adjuster, 0, setting.position),
     rest,
-    travel: { value: here?.travel ?? 0, plusMinus: spread?.own ?? null },
+    travel: { value: here?.travel ?? 0, plusMinus: spread?.[name] ?? null },
     band: band?.[name] ?? null,
-    otherTravel: { value: rest?.[other].travel ?? 0, plusMinus: spread?.other ?? null },
+    otherTravel: { value: rest?.[other].travel ?? 0, plusMinus: spread?.[other] ?? null },
     otherBand: band?.[other] ?? null,
     attitude,
     wheelRate: here?.wheelRate ?? 0,
@@ -98,23 +96,15 @@ function aloneAt(fitted: Fitted, directions: readonly Direction[]): AtSetting['a
   if (answer.kind !== 'rest') return null;
   const { travel, standing } = answer.rest[name];
   return {
-    travel: { value: travel, plusMinus: travelSpread(fitted, answer.rest, directions).own },
+    travel: { value: travel, plusMinus: travelSpread(fitted, answer.rest, directions)[name] },
     band: frictionBand(prepared, answer.rest)?.[name] ?? null,
     standing,
   };
 }
 
 /** ± of both ends' travels at a rest of the machine with what it carries now. */
-function travelSpread(
-  fitted: Fitted,
-  rest: Rest,
-  directions: readonly Direction[],
-): { readonly own: number; readonly other: number } {
-  const { parameters, prepared, name } = fitted;
-  const derivatives = stateDerivatives(parameters, prepared, Float64Array.from(rest.state), directions);
-  const rear = halfWidthAt(directions, derivatives, REAR_TRAVEL, 4);
-  const front = halfWidthAt(directions, derivatives, FRONT_TRAVEL, 4);
-  return name === 'rear' ? { own: rear, other: front } : { own: front, other: rear };
+function travelSpread(fitted: Fitted, rest: Rest, directions: readonly Direction[]): TravelSpread {
+  return travelHalfWidths(fitted.parameters, fitted.prepared, Float64Array.from(rest.state), directions);
 }
 
 function turnsFromFound(question: EndQuestion, setting: AdjusterSetting | null): readonly number[] | null {

@@ -1,6 +1,6 @@
 import { attitudeAt } from '../attitude/attitude.ts';
 import type { AxleLoads } from '../limits/limits.ts';
-import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '../statics/gradient.ts';
+import { gradientAt } from '../statics/gradient.ts';
 import { GRAVITY } from '../statics/machine.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { Prepared } from '../statics/prepared.ts';
@@ -8,6 +8,7 @@ import { frictionBand, type Rest, restOf } from '../statics/rest.ts';
 import { figureDerivatives, stateDerivatives } from '../uncertainty/derivatives.ts';
 import type { Direction } from '../uncertainty/inputs.ts';
 import { halfWidthAt } from '../uncertainty/spread.ts';
+import { travelHalfWidths } from '../uncertainty/travelSpread.ts';
 import type { Stand } from './answer.ts';
 
 /** How the machine stands with the springs, preloads and load it has now. */
@@ -15,10 +16,10 @@ export function standOf(parameters: Parameters, prepared: Prepared, directions: 
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') return { answer, attitude: null, travel: null, band: null, loads: null };
   const { rest } = answer;
-  const derivatives = stateDerivatives(parameters, prepared, Float64Array.from(rest.state), directions);
+  const spread = travelHalfWidths(parameters, prepared, Float64Array.from(rest.state), directions);
   const travel = {
-    rear: { value: rest.rear.travel, plusMinus: halfWidthAt(directions, derivatives, REAR_TRAVEL, 4) },
-    front: { value: rest.front.travel, plusMinus: halfWidthAt(directions, derivatives, FRONT_TRAVEL, 4) },
+    rear: { value: rest.rear.travel, plusMinus: spread.rear },
+    front: { value: rest.front.travel, plusMinus: spread.front },
   };
   return {
     answer,

@@ -42,6 +42,10 @@ const NUDGE = 1e-5;
  */
 export function settle(prepared: Prepared, state: State, settling: Settling, held: Held, out: Settled): void {
   out.iterations = 0;
+  if (held !== 'rear' && held !== 'both')
+    state[REAR_TRAVEL] = within(state[REAR_TRAVEL]!, prepared.rearTravelMax);
+  if (held !== 'front' && held !== 'both')
+    state[FRONT_TRAVEL] = within(state[FRONT_TRAVEL]!, prepared.frontTravelMax);
   newton(prepared, state, settling, held, out);
   for (let walk = 0; walk < WALKS_MAX && !out.converged; walk += 1) {
     if (out.residual < NEAR * weightOf(prepared)) nudge(prepared, state, held);

@@ -1,6 +1,6 @@
 import { FRONT_TRAVEL, gradientAt, HEAVE, PITCH, REAR_TRAVEL, type State } from '../statics/gradient.ts';
 import type { Parameters } from '../statics/parameters.ts';
-import { type Prepared, prepare } from '../statics/prepared.ts';
+import { type EndName, type Prepared, prepare, type WheelGradient } from '../statics/prepared.ts';
 import { type Held, isFree } from '../statics/settle.ts';
 import { solveWheelsFirst } from '../statics/wheelsFirst.ts';
 import { type Direction, figuresOf, moveAlong, restore } from './inputs.ts';
@@ -11,7 +11,8 @@ export type HeldTravel = (prepared: Prepared) => number;
 /**
  * How a rest moves with each input: dx/dq = −J⁻¹ · ∂r/∂q (implicit function theorem), x = [u, θ, z_r, z_f].
  * r is the gradient of the energy, J its curvature (analytic); ∂r/∂q is a central difference of r at the same x, never of a
- * solved output. A wheel on a stop stays there: its derivative is 0, right on the side that keeps it pressed.
+ * solved output. A wheel on a stop stays on it, and moves as the stop does: right on the side that keeps it pressed, and
+ * told by `EndRest.standing` and its stop force (`travelHalfWidths`).
  * state  the rest (held travels included);  held, heldTravel  the end that is held and where
  * Returns 4 numbers for each direction, one after the other, and leaves `prepared.gradient` at the rest.
  * Throws RangeError where the rest is not stable.
@@ -26,45 +27,73 @@ export function stateDerivatives(
   heldTravel: HeldTravel | null = null,
 ): Float64Array {
   gradientAt(prepared, state, 0);
-  const { rear, front } = prepared.gradient;
-  const rearFree =
-    held !== 'rear' && held !== 'both' && isFree(state[REAR_TRAVEL]!, prepared.rearTravelMax, rear);
-  const frontFree =
-    held !== 'front' && held !== 'both' && isFree(state[FRONT_TRAVEL]!, prepared.frontTravelMax, front);
+  const rear = wheelPlace(prepared, state, 'rear', held === 'rear' || held === 'both', heldTravel);
+  const front = wheelPlace(prepared, state, 'front', held === 'front' || held === 'both', heldTravel);
   const out = new Float64Array(4 * directions.length);
   const change = new Float64Array(4);
-  const heldAt = held === 'front' ? FRONT_TRAVEL : REAR_TRAVEL;
   /** The same machine with scratch of its own, so that what holds at the rest is not overwritten. */
   const moved = prepare(prepared.machine);
   for (let j = 0; j < directions.length; j += 1) {
-    const shift = forceChange(parameters, moved, state, directions[j]!, heldTravel, change);
-    if (heldTravel !== null) addHeldShift(prepared, heldAt, shift, change);
-    if (!solveWheelsFirst(prepared, rearFree, frontFree, 0, change)) {
+    forceChange(parameters, moved, state, directions[j]!, rear, front, change);
+    if (rear.at !== null) pushByWheel(prepared.gradient.rear, rear.shift, change);
+    if (front.at !== null) pushByWheel(prepared.gradient.front, front.shift, change);
+    if (!solveWheelsFirst(prepared, rear.free, front.free, 0, change)) {
       throw new RangeError(
         'stateDerivatives: the machine does not rest stably here; derivatives need a stable rest',
       );
     }
-    if (heldTravel !== null) change[heldAt] = shift;
+    if (rear.at !== null) change[REAR_TRAVEL] = rear.shift;
+    if (front.at !== null) change[FRONT_TRAVEL] = front.shift;
     out.set(change, 4 * j);
   }
   return out;
 }
 
-/** −∂r/∂q along a direction, into `out`; returns d(held travel)/dq. */
+/** A wheel that is found by the balance, or stands where something else says. */
+interface WheelPlace {
+  readonly free: boolean;
+  /** Where it stands, as a function of the machine; null where it is free, or stays whatever is moved. */
+  readonly at: HeldTravel | null;
+  /** d(that)/dq along the direction at hand. */
+  shift: number;
+}
+
+function wheelPlace(
+  prepared: Prepared,
+  state: State,
+  name: EndName,
+  held: boolean,
+  heldTravel: HeldTravel | null,
+): WheelPlace {
+  if (held) return { free: false, at: heldTravel, shift: 0 };
+  const travel = state[name === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL]!;
+  if (isFree(travel, travelMaxAt(prepared, name), prepared.gradient[name]))
+    return { free: true, at: null, shift: 0 };
+  const bottomed = travel > 0;
+  return { free: false, at: bottomed ? (machine) => travelMaxAt(machine, name) : null, shift: 0 };
+}
+
+function travelMaxAt(prepared: Prepared, name: EndName): number {
+  return name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
+}
+
+/** −∂r/∂q along a direction, into `out`, and how the wheels that are not free shift. */
 function forceChange(
   parameters: Parameters,
   moved: Prepared,
   state: State,
   direction: Direction,
-  heldTravel: HeldTravel | null,
+  rear: WheelPlace,
+  front: WheelPlace,
   out: Float64Array,
-): number {
+): void {
   const { gradient } = moved;
   const { step } = direction;
   out.fill(0);
-  if (direction.indices.length === 0 || !(step > 0)) return 0;
+  rear.shift = 0;
+  front.shift = 0;
+  if (direction.indices.length === 0 || !(step > 0)) return;
   const saved = figuresOf(parameters, direction);
-  let shift = 0;
   for (const side of [1, -1] as const) {
     moveAlong(parameters, moved, direction, side * step);
     gradientAt(moved, state, 0);
@@ -73,15 +102,14 @@ function forceChange(
     out[PITCH] = out[PITCH]! + share * gradient.pitch;
     out[REAR_TRAVEL] = out[REAR_TRAVEL]! + share * gradient.rear.travel;
     out[FRONT_TRAVEL] = out[FRONT_TRAVEL]! + share * gradient.front.travel;
-    if (heldTravel !== null) shift -= share * heldTravel(moved);
+    if (rear.at !== null) rear.shift -= share * rear.at(moved);
+    if (front.at !== null) front.shift -= share * front.at(moved);
     restore(parameters, moved, direction, saved);
   }
-  return shift;
 }
 
-/** A held wheel that moves pushes on heave and pitch: their right side takes −(column of J)·dz. */
-function addHeldShift(prepared: Prepared, heldAt: number, shift: number, change: Float64Array): void {
-  const wheel = heldAt === REAR_TRAVEL ? prepared.gradient.rear : prepared.gradient.front;
+/** A wheel that is put elsewhere pushes on heave and pitch: their right side takes −(column of J)·dz. */
+function pushByWheel(wheel: WheelGradient, shift: number, change: Float64Array): void {
   change[HEAVE] = change[HEAVE]! - wheel.travelHeave * shift;
   change[PITCH] = change[PITCH]! - wheel.travelPitch * shift;
 }
