@@ -26,10 +26,23 @@ export type WeighingAnswer =
 /**
  * The sprung body from the scales. Its mass and height are explicit; its x is where the machine, at rest with the settings
  * at weighing, puts the front reading on the front wheel: found once, a property of the body from then on.
- * Throws RangeError where the scales read less than the unsprung masses.
+ * Throws RangeError where the scales read less than the unsprung masses and what is aboard.
  */
 export function weigh(machine: UnweighedSI, weighing: WeighingSI): WeighingAnswer {
-  const level = sprungFromScales({
+  const level = levelBody(machine, weighing);
+  if (weighing.attitude === 'level') return { kind: 'body', sprung: level };
+  const found = momentForFrontLoad(
+    { ...machine, sprung: { ...level, x: 0 } },
+    level.mass * level.x,
+    weighing.front * GRAVITY,
+  );
+  if (found.kind === 'not found') return { kind: 'no body', residual: found.residual };
+  return { kind: 'body', sprung: { ...level, x: found.momentX / level.mass } };
+}
+
+/** The body that the scales would give with the machine level: what they read, less wheels and what is aboard. */
+export function levelBody(machine: UnweighedSI, weighing: WeighingSI): PointMass {
+  const whole = sprungFromScales({
     front: weighing.front,
     rear: weighing.rear,
     wholeHeight: weighing.wholeHeight,
@@ -39,14 +52,16 @@ export function weigh(machine: UnweighedSI, weighing: WeighingSI): WeighingAnswe
     rearRadius: machine.rear.tyre.radius,
     frontRadius: machine.front.tyre.radius,
   });
-  if (weighing.attitude === 'level') return { kind: 'body', sprung: level };
-  const found = momentForFrontLoad(
-    { ...machine, sprung: { ...level, x: 0 } },
-    level.mass * level.x,
-    weighing.front * GRAVITY,
-  );
-  if (found.kind === 'not found') return { kind: 'no body', residual: found.residual };
-  return { kind: 'body', sprung: { ...level, x: found.momentX / level.mass } };
+  const { load } = machine;
+  if (load.mass === 0) return whole;
+  const mass = whole.mass - load.mass;
+  if (!(mass > 0)) {
+    throw new RangeError(
+      `weigh: above the wheels the scales read ${whole.mass} kg, aboard are ${load.mass} kg; they must read more`,
+    );
+  }
+  const x = (whole.mass * whole.x - load.momentX) / mass;
+  return { mass, x, height: (whole.mass * whole.height - load.momentHeight) / mass };
 }
 
 /**

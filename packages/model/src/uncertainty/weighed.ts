@@ -1,10 +1,9 @@
-import { sprungFromScales } from '../masses/scales.ts';
 import { FRONT_TRAVEL, gradientAt, HEAVE, PITCH, REAR_TRAVEL, type State } from '../statics/gradient.ts';
 import { GRAVITY, type MachineSI } from '../statics/machine.ts';
 import { type Parameters, parametersOf } from '../statics/parameters.ts';
 import { type Prepared, prepare } from '../statics/prepared.ts';
 import { isFree, type Settled, settle, startState } from '../statics/settle.ts';
-import type { WeighingSI } from '../statics/weighing.ts';
+import { levelBody, type WeighingSI } from '../statics/weighing.ts';
 import { solveWheelsFirst } from '../statics/wheelsFirst.ts';
 import {
   type Direction,
@@ -77,18 +76,8 @@ interface Weighed<M extends MachineSI> {
 }
 
 function bodyFollows(machine: WeighedSI): Readonly<Record<string, number>> {
-  const { weighing, geometry, rear, front } = machine;
-  const { mass, x, height } = sprungFromScales({
-    front: weighing.front,
-    rear: weighing.rear,
-    wholeHeight: weighing.wholeHeight,
-    wheelbase: geometry.wheelbase,
-    rearUnsprung: rear.unsprung,
-    frontUnsprung: front.unsprung,
-    rearRadius: rear.tyre.radius,
-    frontRadius: front.tyre.radius,
-  });
-  return weighing.attitude === 'level' ? { mass, x, height } : { mass, height };
+  const { mass, x, height } = levelBody(machine, machine.weighing);
+  return machine.weighing.attitude === 'level' ? { mass, x, height } : { mass, height };
 }
 
 function loadFollows(machine: LoadWeighedSI): Readonly<Record<string, number>> {
