@@ -2,7 +2,7 @@ import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { Unit } from '@sagwright/records/units';
 import * as words from '../words/fields.ts';
 import type { Assumed } from './assumed.ts';
-import { figureNumber, numberIn, typedFigure, typedNumber, widthText } from './figureText.ts';
+import { figureNumber, numberIn, typedFigure, typedNumber } from './figureText.ts';
 import { decimalsOf, stepIn } from './steps.ts';
 
 interface FieldFaceProps {
@@ -40,7 +40,7 @@ function Given({ quantity, unit, step }: { quantity: Quantity; unit: Unit; step:
   const decimals = step === undefined ? 0 : decimalsOf(stepIn(step, unit));
   const notes = [
     asTyped ? undefined : words.typedAs(typedFigure(quantity)),
-    plusMinus && `± ${widthText(plusMinus)}`,
+    plusMinus && `± ${typedFigure(plusMinus)}`,
     origin,
   ].filter((note) => note !== undefined);
   return (

@@ -53,6 +53,7 @@ export function KeypadSheet({ label, reading, assumed, sheet, onWritten }: Keypa
       className="keypad-sheet"
       aria-label={label}
       data-read={read.kind}
+      data-about={read.kind === 'refused' ? read.about : undefined}
       onCancel={() => act({ kind: 'close' })}
       onClick={(event) => event.target === dialog.current && !changed && act({ kind: 'close' })}
       onKeyDown={keyDown}

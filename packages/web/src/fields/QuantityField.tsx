@@ -82,7 +82,7 @@ export function QuantityField(props: QuantityFieldProps) {
           />
         )}
       </div>
-      {fault && <p className="quantity-field-fault">{fault}</p>}
+      {fault && <p className="quantity-field-fault">{fault.why}</p>}
       {state.entry && (
         <KeypadSheet
           label={label}

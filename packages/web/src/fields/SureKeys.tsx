@@ -5,7 +5,7 @@ import { type RefObject, useLayoutEffect } from 'react';
 import * as words from '../words/fields.ts';
 import { type Choice, ChoiceKeys } from './ChoiceKeys.tsx';
 import type { Sure } from './draft.ts';
-import { widthText } from './figureText.ts';
+import { typedFigure } from './figureText.ts';
 import type { Sheet } from './sheet.ts';
 import { sureChoices } from './sureChoices.ts';
 
@@ -25,8 +25,8 @@ export function SureKeys({ sheet: { state, entry, act }, reading, line }: SureKe
   const { sure, unit, origin } = entry;
   const widths = sureChoices(state.rules.dimension, unit, reading, origin);
   const kept = sure.kind === 'width' ? [sure, ...widths] : widths;
-  const keys = widths.map((width): Choice => ({ value: codeOf(width), word: widthText(width) }));
-  const all = [...new Map(kept.map((width) => [codeOf(width), `± ${widthText(width)}`]))].map(
+  const keys = widths.map((width): Choice => ({ value: codeOf(width), word: typedFigure(width) }));
+  const all = [...new Map(kept.map((width) => [codeOf(width), `± ${typedFigure(width)}`]))].map(
     ([value, word]) => ({
       value,
       word,

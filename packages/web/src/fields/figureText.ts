@@ -20,13 +20,8 @@ export function typedNumber(value: number, decimals: number): string {
   return (typed.split('.')[1]?.length ?? 0) < decimals ? value.toFixed(decimals) : typed;
 }
 
-/** "571.5 mm" */
-export function typedFigure({ value, unit }: Quantity): string {
-  return `${value}${afterNumber(unit)}`;
-}
-
-/** "1 mm", "5 %" */
-export function widthText({ value, unit }: { value: number; unit: Unit | '%' }): string {
+/** "571.5 mm", "5 %": a figure or a ± as typed. */
+export function typedFigure({ value, unit }: { value: number; unit: Unit | '%' }): string {
   return `${value}${afterNumber(unit)}`;
 }
 

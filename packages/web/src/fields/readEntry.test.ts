@@ -28,7 +28,7 @@ describe('An entry', () => {
     'with a ± of "%s" is refused, and says that it is the ±',
     (text) => {
       const read = readEntry({ ...entry, sure: { kind: 'typed', text } }, rules);
-      expect(read.kind === 'refused' && read.why).toMatch(/±/);
+      expect(read).toMatchObject({ kind: 'refused', about: 'sure', why: expect.stringMatching(/±/) });
     },
   );
 
@@ -37,6 +37,7 @@ describe('An entry', () => {
     const read = readEntry({ ...entry, text: '1600', unit: 'N/mm' }, rules);
     expect(read).toEqual({
       kind: 'refused',
+      about: 'figure',
       why: 'Found 1600\u00a0N/mm; allowed: 0.5\u00a0N/mm to 1000\u00a0N/mm. Was it 1600\u00a0lbf/in?',
       either: [],
     });

@@ -3,29 +3,29 @@ import type { Unit } from '@sagwright/records/units';
 import { readNumber } from '@sagwright/workbench/format/readNumber';
 import * as words from '../words/fields.ts';
 import type { Entry, FieldRules, Sure } from './draft.ts';
-import { outOfBounds } from './judge.ts';
+import { type Broken, outOfBounds } from './judge.ts';
 
 /** What an entry says: a figure exactly as typed, nothing, or why it cannot be written and what may have been meant. */
 export type EntryRead =
   | { readonly kind: 'figure'; readonly quantity: Quantity }
   | { readonly kind: 'empty' }
-  | { readonly kind: 'refused'; readonly why: string; readonly either: readonly string[] };
+  | ({ readonly kind: 'refused'; readonly either: readonly string[] } & Broken);
 
 export function readEntry(entry: Entry, { bound }: FieldRules): EntryRead {
   const number = readNumber(entry.text);
   if (number.kind === 'empty') return number;
-  if (number.kind === 'unclear') return { kind: 'refused', why: number.why, either: number.either };
-  if (number.kind === 'not a number') return refused(number.why);
+  if (number.kind === 'unclear') return refused('figure', number.why, number.either);
+  if (number.kind === 'not a number') return refused('figure', number.why);
   const sure = readSure(entry.sure, entry.unit);
-  if (typeof sure === 'string') return refused(sure);
+  if (typeof sure === 'string') return refused('sure', sure);
   const quantity = {
     value: number.value,
     unit: entry.unit,
     ...(sure && { plusMinus: sure }),
     ...(entry.origin && { origin: entry.origin }),
   } as Quantity;
-  const why = bound === undefined ? null : outOfBounds(quantity, bound);
-  return why === null ? { kind: 'figure', quantity } : refused(why);
+  const broken = bound === undefined ? null : outOfBounds(quantity, bound);
+  return broken === null ? { kind: 'figure', quantity } : refused(broken.about, broken.why);
 }
 
 /** The typed number with its unit, whether it may be written or not: to show it in every unit. */
@@ -46,6 +46,6 @@ export function readSure(sure: Sure, unit: Unit): Quantity['plusMinus'] | string
   return { value: read.value, unit: percent === '%' ? '%' : unit } as Quantity['plusMinus'];
 }
 
-function refused(why: string): EntryRead {
-  return { kind: 'refused', why, either: [] };
+function refused(about: Broken['about'], why: string, either: readonly string[] = []): EntryRead {
+  return { kind: 'refused', about, why, either };
 }
