@@ -71,35 +71,42 @@ export function travelAtStroke(kinematics: KinematicsSI, rake: number, stroke: n
       return (2 * stroke) / (slope + Math.sqrt(inside));
     }
     case 'table':
-      return travelOnCurve(kinematics, rake, stroke);
+      return travelOnCurve(kinematics, stroke);
   }
 }
 
-/** Newton from the secant, safeguarded by a bracket that the rising curve gives. */
-function travelOnCurve(
+/** Within the points Newton in a closing bracket; beyond them straight on, past the last for as much again as they span. */
+function travelOnCurve(kinematics: Extract<KinematicsSI, { kind: 'table' }>, stroke: number): number {
+  const { x, y, slope } = kinematics.curve;
+  const last = x.length - 1;
+  const value = stroke / kinematics.scale;
+  const end = value < y[0]! ? 0 : last;
+  const over = value - y[end]!;
+  if (Math.abs(over) < 1e-14) return x[end]!;
+  if (value > y[0]! && value < y[last]!) return travelBetween(kinematics, stroke, x[0]!, x[last]!);
+  const beyond = over / slope[end]!;
+  if (!(beyond <= x[last]! - x[0]!)) throw neverReached(stroke);
+  return x[end]! + beyond;
+}
+
+function travelBetween(
   kinematics: Extract<KinematicsSI, { kind: 'table' }>,
-  rake: number,
   stroke: number,
+  least: number,
+  most: number,
 ): number {
   const at: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  const { x } = kinematics.curve;
-  const span = x[x.length - 1]! - x[0]!;
-  let low = x[0]! - span;
-  let high = x[x.length - 1]! + span;
-  let z = stroke;
-  for (let iteration = 0; iteration < 100; iteration += 1) {
-    strokeAt(kinematics, rake, z, at);
+  let [low, high] = [least, most];
+  let z = Math.min(most, Math.max(least, stroke));
+  for (let iteration = 0; iteration < 100 && high - low > 1e-16; iteration += 1) {
+    strokeAt(kinematics, 0, z, at);
     const miss = at.stroke - stroke;
     if (miss > 0) high = z;
     else low = z;
-    const step = miss / at.motionRatio;
-    const next = z - step;
-    if (Math.abs(step) < 1e-14) return next;
+    const next = z - miss / at.motionRatio;
+    if (Math.abs(next - z) < 1e-14) return next;
     z = next > low && next < high ? next : 0.5 * (low + high);
-    if (high - low < 1e-14) break;
   }
-  strokeAt(kinematics, rake, z, at);
-  if (Math.abs(at.stroke - stroke) > 1e-9) throw neverReached(stroke);
   return z;
 }
 
