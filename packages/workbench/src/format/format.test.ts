@@ -8,6 +8,7 @@ import {
   format,
   formatChange,
   formatFigure,
+  formatPlainNumber,
   formatRange,
   formatTyped,
   formatUsed,
@@ -40,6 +41,12 @@ describe('A figure', () => {
     expect(format(0.02371, 'length', metric)).toBe('23.7 mm');
     expect(formatFigure({ value: 1.80419, plusMinus: null }, 'frequency', metric)).toBe('1.80 Hz');
     expect(formatValueNumber({ value: 0.02371, plusMinus: 0.004 }, 'length', metric)).toBe('24');
+  });
+
+  test('that is taken as it stands has no more decimals than it needs', () => {
+    expect(formatPlainNumber(405, 'mass', metric)).toBe('405');
+    expect(formatPlainNumber(12.54, 'mass', metric)).toBe('12.5');
+    expect(formatPlainNumber(45.359237, 'mass', imperial)).toBe('100');
   });
 
   test('as a range has its unit once; a change has its sign', () => {

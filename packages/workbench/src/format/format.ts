@@ -56,6 +56,12 @@ export function formatNumber(value: number, dimension: ShownDimension, units: Un
   return marked(fixed(shown(value, unit), finest[unit]), units);
 }
 
+/** "405": a figure that is taken as it stands (a limit on a plate), with no more decimals than it needs. */
+export function formatPlainNumber(value: number, dimension: ShownDimension, units: Units): string {
+  const unit = unitOf(dimension, units);
+  return marked(String(Number(fixed(shown(value, unit), finest[unit]))), units);
+}
+
 /** "23.7 ± 1.8 mm". */
 export function formatFigure(figure: Figure, dimension: ShownDimension, units: Units): string {
   return `${formatFigureNumber(figure, dimension, units)} ${unitOf(dimension, units)}`;
@@ -116,10 +122,18 @@ export function formatUsed(figure: UsedFigure, units: Units): string {
   return `${marked(`${number} ± ${width > 0 ? fixed(width, decimals) : '0'}`, units)} ${unit}`;
 }
 
+/** "1.5 %": the ± alone of a figure that went into the sum. */
+export function formatUsedWidth({ dimension, halfWidth }: UsedFigure, units: Units): string {
+  const unit = units.unit[dimension];
+  const width = shownWidth(halfWidth, unit);
+  return `${marked(width > 0 ? fixed(width, decimalsFor(width)) : '0', units)} ${unit}`;
+}
+
 function usedNumber(value: number, decimals: number, oneMore: boolean): string {
+  const text = fixed(value, decimals);
   const finer = fixed(value, decimals + 1);
-  const isExact = Math.abs(Number(finer) - value) < 1e-9 * Math.abs(value);
-  return oneMore && isExact ? finer : fixed(value, decimals);
+  const tells = (number: string): boolean => Math.abs(Number(number) - value) < 1e-9 * Math.abs(value);
+  return oneMore && !tells(text) && tells(finer) ? finer : text;
 }
 
 export function unitOf(dimension: ShownDimension, units: Units): Unit | 'Hz' {

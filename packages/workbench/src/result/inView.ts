@@ -18,3 +18,16 @@ export function riddenCells(
     cell.kind === 'planned' && planned.job.loadCases[cell.loadCase]!.share > 0 ? [cell] : [],
   );
 }
+
+/** The ridden load that leaves least to tighten, of those in reach; null where none is. */
+export function leastLeft(
+  planned: JobPlan,
+  spring: SpringPlan,
+): { readonly loadCase: string; readonly left: number; readonly plusMinus: number | null } | null {
+  const reached = riddenCells(planned, spring).flatMap(({ loadCase, cell }) =>
+    cell.reach.kind === 'reached'
+      ? [{ loadCase, left: cell.reach.left, plusMinus: cell.positions?.aim.plusMinus ?? null }]
+      : [],
+  );
+  return reached.length === 0 ? null : reached.reduce((a, b) => (b.left < a.left ? b : a));
+}

@@ -1,4 +1,4 @@
-import { formatUsed, formatWidth } from '../format/format.ts';
+import { formatUsed, formatUsedWidth, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import type { AssumptionDocument } from '../result/document.ts';
@@ -10,11 +10,12 @@ import { adjusterName } from './settings.ts';
 /** An assumed figure with its ± and the reason for it: "rear tyre rate: 190 ± 30 N/mm (touring tyres …)". */
 export function assumptionWords(planned: JobPlan, assumption: AssumptionDocument, units: Units): string {
   const figure = planned.inputs.figures.get(assumption.path)!;
-  return words.assumed.value(
-    fieldName(planned.job, assumption.path),
-    formatUsed(figure, units),
-    assumption.why ?? '',
-  );
+  const field = fieldName(planned.job, assumption.path);
+  const why = assumption.why ?? '';
+  if (figure.dimension !== 'share') return words.assumed.value(field, formatUsed(figure, units), why);
+  return figure.value === 0
+    ? words.assumed.fit(field, why)
+    : words.assumed.scale(field, formatUsedWidth(figure, units), why);
 }
 
 /** "± 0.4 mm on the collar": what an assumption alone adds at an end; null where it adds nothing to speak of. */

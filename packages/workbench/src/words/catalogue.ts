@@ -3,7 +3,15 @@ import { fields } from './english/fields.ts';
 import { limits } from './english/limits.ts';
 import { caution, notes } from './english/notes.ts';
 import { page } from './english/page.ts';
-import { emptyCells, reaches, reasons, standings, verdicts } from './english/reasons.ts';
+import {
+  emptyCells,
+  emptyCellsShort,
+  reaches,
+  reachesShort,
+  reasons,
+  standings,
+  verdicts,
+} from './english/reasons.ts';
 import { settings } from './english/settings.ts';
 import { suggestion } from './english/suggestion.ts';
 
@@ -22,7 +30,9 @@ export const words = {
   reasons,
   standings,
   reaches,
+  reachesShort,
   emptyCells,
+  emptyCellsShort,
   verdicts,
   suggestion,
   limits,

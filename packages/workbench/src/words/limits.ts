@@ -1,6 +1,6 @@
 import type { LimitOf, LimitResult } from '@sagwright/model/limits/limits';
 import type { LoadCaseResult } from '@sagwright/model/plan/answer';
-import { format, formatFigure, formatFigureNumber } from '../format/format.ts';
+import { format, formatFigure, formatFigureNumber, formatPlainNumber, unitOf } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { words } from './catalogue.ts';
@@ -62,7 +62,8 @@ export function limitWords(planned: JobPlan, limit: LimitResult, units: Units): 
   const { of, load, plusMinus, allowed } = limit;
   if (allowed === null) return words.limits.notChecked(neededName(planned, of));
   const figure = formatFigureNumber({ value: load, plusMinus }, 'mass', units);
-  return words.limits.against(limitName(planned, of), figure, format(allowed, 'mass', units));
+  const most = `${formatPlainNumber(allowed, 'mass', units)} ${unitOf('mass', units)}`;
+  return words.limits.against(limitName(planned, of), figure, most);
 }
 
 function limitInLoad(planned: JobPlan, loadCase: string, limit: LimitResult, units: Units): string {

@@ -4,7 +4,7 @@ import type { SpringChoiceSI } from '@sagwright/model/plan/question';
 import { format, formatFigure, formatRange, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
-import { type End, riddenCells } from '../result/inView.ts';
+import { type End, leastLeft, riddenCells } from '../result/inView.ts';
 import { words } from './catalogue.ts';
 import { fieldName, loadName } from './names.ts';
 import { adjusterName, settingWords } from './settings.ts';
@@ -73,48 +73,88 @@ export function reasonWords(
   }
 }
 
-/** All reasons of a spring, those that hold for several loads said once. */
+/** All reasons of a spring, what holds for several loads said once. */
 export function reasonLines(planned: JobPlan, end: End, spring: SpringPlan, units: Units): Said {
-  const say = (reason: Reason): string => reasonWords(planned, end, spring, reason, units);
-  const of = (side: Reason['side']): readonly Reason[] =>
-    spring.reasons.filter((reason) => reason.side === side && !grouped.has(reason.code));
   const reached = reachedTogether(planned, spring, units);
+  const of = (side: Reason['side']): readonly string[] =>
+    spring.reasons
+      .filter((reason) => reason.side === side && !together.has(reason.code) && reason.code !== 'reaches')
+      .map((reason) => reasonWords(planned, end, spring, reason, units));
   const alone = spring.reasons.filter(({ code }) => code === 'machine alone tops out');
-  const loads = alone.map(({ loadCase }) => loadName(planned.job, loadCase!));
   return {
-    for: [...(reached === null ? [] : [reached]), ...of('for').map(say)],
+    for: [...(reached === null ? [] : [reached]), ...of('for')],
     against: [
-      ...of('against').map(say),
-      ...(loads.length === 0 ? [] : [words.reasons.aloneToppedOut(words.list(loads))]),
+      ...failingTogether(planned, end, spring, units),
+      ...of('against'),
+      ...(alone.length === 0 ? [] : [words.reasons.aloneToppedOut(loadNames(planned, alone))]),
     ],
-    notChecked: of('not checked').map(say),
+    notChecked: of('not checked'),
   };
 }
 
-const grouped: ReadonlySet<Reason['code']> = new Set(['reaches', 'machine alone tops out']);
+/** What several loads can fail on alike. */
+const together: ReadonlySet<Reason['code']> = new Set([
+  'past the tightest',
+  'past the loosest',
+  'only at the edge',
+  'machine alone tops out',
+]);
+
+/** Loads that are past an end of the adjuster, or only at it, told together by the end and by how far. */
+function failingTogether(planned: JobPlan, end: End, spring: SpringPlan, units: Units): readonly string[] {
+  const say = words.reasons;
+  const atEdge =
+    (past: 'tightest' | 'loosest') =>
+    (reason: Reason): boolean =>
+      reason.code === 'only at the edge' && pastOf(spring, reason) === past;
+  const groups = [
+    [(reason: Reason) => reason.code === 'past the tightest', say.pastTightestTogether],
+    [(reason: Reason) => reason.code === 'past the loosest', say.pastLoosestTogether],
+    [atEdge('tightest'), say.edgeTightestTogether],
+    [atEdge('loosest'), say.edgeLoosestTogether],
+  ] as const;
+  return groups.flatMap(([belongs, sayTogether]) => {
+    const failing = spring.reasons.filter(belongs);
+    const [first] = failing;
+    if (first === undefined) return [];
+    if (failing.length === 1) return [reasonWords(planned, end, spring, first, units)];
+    const short = ({ figures }: Reason): number => figures.short ?? 0;
+    const worst = failing.reduce((a, b) => (short(b) > short(a) ? b : a));
+    const said = sayTogether(
+      loadNames(planned, failing),
+      loadName(planned.job, worst.loadCase!),
+      format(short(worst), 'length', units),
+    );
+    return [withDoubt(said, short(worst), cellOf(spring, worst.loadCase!), units)];
+  });
+}
+
+/** The end of the adjuster that a reason is about. */
+function pastOf(spring: SpringPlan, { loadCase }: Reason): 'tightest' | 'loosest' {
+  const reach = cellOf(spring, loadCase!)?.reach;
+  return reach !== undefined && 'past' in reach ? reach.past : 'tightest';
+}
+
+function loadNames(planned: JobPlan, reasons: readonly Reason[]): string {
+  return words.list(reasons.map(({ loadCase }) => loadName(planned.job, loadCase!)));
+}
 
 /** The loads that are reached, in one sentence; the one with least left to tighten is named. */
 function reachedTogether(planned: JobPlan, spring: SpringPlan, units: Units): string | null {
   const ridden = riddenCells(planned, spring);
   const reached = spring.reasons.filter(({ code }) => code === 'reaches');
   if (reached.length === 0) return null;
-  const some = (): string =>
-    words.reasons.reachesSome(words.list(reached.map(({ loadCase }) => loadName(planned.job, loadCase!))));
-  const inReach = ridden.flatMap(({ loadCase, cell }) =>
-    cell.reach.kind === 'reached' ? [{ loadCase, left: cell.reach.left, cell }] : [],
+  const some = (): string => words.reasons.reachesSome(loadNames(planned, reached));
+  const least = leastLeft(planned, spring);
+  const inReach = ridden.filter(({ cell }) => cell.reach.kind === 'reached').length;
+  if (least === null || inReach < ridden.length) return some();
+  const { loadCase, left } = least;
+  const all = words.reasons.reachesAll(
+    inReach,
+    format(left, 'length', units),
+    loadName(planned.job, loadCase),
   );
-  if (inReach.length === 0 || inReach.length < ridden.length) return some();
-  const tightest = inReach.reduce((a, b) => (b.left < a.left ? b : a));
-  return withDoubt(
-    words.reasons.reachesAll(
-      inReach.length,
-      format(tightest.left, 'length', units),
-      loadName(planned.job, tightest.loadCase),
-    ),
-    tightest.left,
-    tightest.cell,
-    units,
-  );
+  return withDoubt(all, left, cellOf(spring, loadCase), units);
 }
 
 function reachWords(planned: JobPlan, end: End, spring: SpringPlan, reason: Reason, units: Units): string {
@@ -134,7 +174,7 @@ function reachWords(planned: JobPlan, end: End, spring: SpringPlan, reason: Reas
   }
   const { preloadAtZero } = choiceOf(planned, end, spring);
   const adjuster = adjusterName(planned, end);
-  const loosest = cell.reach.kind !== 'reached' && 'past' in cell.reach && cell.reach.past === 'loosest';
+  const loosest = pastOf(spring, reason) === 'loosest';
   const most = loosest ? 0 : rangeOf(planned.inputs.question[end].adjuster!).most;
   const preload = formatFigure(cell.preload ?? { value: 0, plusMinus: null }, 'length', units);
   const endsAt = format(preloadAtZero + most, 'length', units);
@@ -148,8 +188,8 @@ function reachWords(planned: JobPlan, end: End, spring: SpringPlan, reason: Reas
 }
 
 /** Says so where a distance to the adjuster's end is less than the ± of the aim. */
-function withDoubt(said: string, distance: number, cell: Planned, units: Units): string {
-  const doubt = cell.positions?.aim.plusMinus ?? null;
+function withDoubt(said: string, distance: number, cell: Planned | null, units: Units): string {
+  const doubt = cell?.positions?.aim.plusMinus ?? null;
   if (doubt === null || distance >= doubt) return said;
   return words.reasons.lessThanItsDoubt(said, formatWidth(doubt, 'length', units));
 }

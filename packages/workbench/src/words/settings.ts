@@ -1,5 +1,5 @@
 import type { AdjusterSetting } from '@sagwright/model/plan/adjuster';
-import { format } from '../format/format.ts';
+import { format, formatNumber, unitOf } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
@@ -7,6 +7,7 @@ import type { SettingAt } from '../result/document.ts';
 import type { End } from '../result/inView.ts';
 import { adjusterOf, settingAt } from '../result/setting.ts';
 import { words } from './catalogue.ts';
+import { springName } from './names.ts';
 
 /** "collar", "cap", "knob": what sets the preload at an end. */
 export function adjusterName(planned: JobPlan, end: End): string {
@@ -19,7 +20,21 @@ export function settingWords(planned: JobPlan, end: End, setting: AdjusterSettin
   return typed === undefined ? '' : atWords(settingAt(typed, setting), units, words.settings.at);
 }
 
-/** The same in a table under its heading: "15.3 mm", "step 3". */
+/** The bare figure under a heading that names adjuster and unit: "15.3", "6 1/4", "3". */
+export function settingNumber(at: SettingAt, units: Units): string {
+  if ('reading' in at) return formatNumber(at.reading, 'length', units);
+  if ('spacer' in at) return formatNumber(at.spacer, 'length', units);
+  if ('turns' in at) return formatTurns(at.turns);
+  return String('step' in at ? at.step : at.click);
+}
+
+/** What such a heading says below the adjuster's name: its unit, or how it is counted. */
+export function settingUnit(planned: JobPlan, end: End, units: Units): string {
+  const kind = adjusterOf(planned, end)?.kind ?? 'none';
+  return kind === 'collar' || kind === 'spacer' ? unitOf('length', units) : words.settings.counted[kind];
+}
+
+/** The same standing alone: "15.3 mm", "step 3". */
 export function shortSettingWords(at: SettingAt, units: Units): string {
   return atWords(at, units, words.settings.short);
 }
@@ -42,9 +57,22 @@ export function turnsWords(turns: number): string {
   return (turns > 0 ? say.tighter : say.looser)(formatTurns(turns));
 }
 
-/** "2 up", "3 down", "as it is": steps of a cam or clicks. */
+/** "2 tighter", "3 looser", "as it is": steps of a cam or clicks. */
 export function stepsWords(steps: number): string {
   const say = words.settings.steps;
   if (steps === 0) return say.same();
   return (steps > 0 ? say.tighter : say.looser)(String(Math.abs(steps)));
+}
+
+/** For which spring, in what state and between which faces an adjuster is read; null where there is none. */
+export function howReadWords(planned: JobPlan, end: End, spring: string): string | null {
+  const typed = adjusterOf(planned, end);
+  const say = words.settings;
+  if (typed === undefined || typed.kind === 'none') return null;
+  const struts = planned.inputs.question.machine[end].struts.length;
+  const state = say.state[end](struts > 1 ? say.sides.two() : say.sides.one());
+  const name = springName(planned.job, spring);
+  return typed.kind === 'collar'
+    ? say.howRead.collar(name, state, typed.between, typed.and)
+    : say.howRead[typed.kind](name, state);
 }

@@ -1,9 +1,9 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { Flip, Remedy, SpringPlan, Suggestion } from '@sagwright/model/plan/answer';
-import { format, formatFigure, formatRange, formatTyped } from '../format/format.ts';
+import { format, formatFigure, formatRange, formatTyped, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
-import { type End, springInView } from '../result/inView.ts';
+import { type End, leastLeft, springInView } from '../result/inView.ts';
 import { words } from './catalogue.ts';
 import { loadName, springName } from './names.ts';
 import { reasonWords } from './reasons.ts';
@@ -57,6 +57,7 @@ function springSuggested(
       ...(byHand ? [say.suggestedInstead(name, rate)] : []),
       ...(job.springs[suggested.spring]?.hand === false ? [say.notAtHand(name)] : []),
       plan[end].springs.length === 1 ? say.onlyOne() : say.softest(),
+      ...closeWords(planned, end, suggested, units),
       ...runnerUpWords(planned, end, suggestion, units),
       ...suggestion.flips.map((flip) => flipWords(planned, end, suggestion, flip, units)),
     ],
@@ -70,6 +71,29 @@ export function rateWords(planned: JobPlan, spring: SpringPlan, units: Units): s
   return typed?.kind === 'linear' && units.choice === 'typed'
     ? formatTyped(typed.rate, units)
     : format(spring.rate, 'rate', units);
+}
+
+/** Says so where what is left to tighten is less than its ±, and what the next stiffer that fits would leave. */
+function closeWords(planned: JobPlan, end: End, suggested: SpringPlan, units: Units): readonly string[] {
+  const least = leastLeft(planned, suggested);
+  if (least === null || least.left >= (least.plusMinus ?? 0)) return [];
+  const stiffer = planned.plan[end].springs.find((each) => each.fits && each.rate > suggested.rate);
+  const leaves = stiffer === undefined ? null : leastLeft(planned, stiffer);
+  return [
+    words.suggestion.close(
+      format(least.left, 'length', units),
+      loadName(planned.job, least.loadCase),
+      formatWidth(least.plusMinus ?? 0, 'length', units),
+    ),
+    ...(stiffer === undefined || leaves === null
+      ? []
+      : [
+          words.suggestion.stifferLeaves(
+            springName(planned.job, stiffer.spring),
+            format(leaves.left, 'length', units),
+          ),
+        ]),
+  ];
 }
 
 function runnerUpWords(
@@ -149,7 +173,7 @@ function otherRateWords(
 function againstFitted(planned: JobPlan, end: End, least: number, most: number): string | null {
   const fitted = planned.plan[end].springs.find((spring) => spring.fitted);
   if (fitted === undefined) return null;
-  const percent = (rate: number): string => `${Math.round(Math.abs(rate / fitted.rate - 1) * 100)} %`;
+  const percent = (rate: number): string => String(Math.round(Math.abs(rate / fitted.rate - 1) * 100));
   if (least > fitted.rate) return words.suggestion.stiffer(percent(least), percent(most));
   return most < fitted.rate ? words.suggestion.softer(percent(most), percent(least)) : null;
 }

@@ -18,6 +18,15 @@ export const reasons = {
     `${load}: needs ${preload} of preload, the ${adjuster} ends at ${end}; ${short} short even of the wanted band`,
   pastLoosest: (load: string, preload: string, adjuster: string, end: string, short: string) =>
     `${load}: needs only ${preload} of preload, the ${adjuster} begins at ${end}; ${short} too much even for the wanted band`,
+  /** Several loads that fail alike; the one that fails most is told with its distance. */
+  edgeTightestTogether: (loads: string, worst: string, short: string) =>
+    `only at the tightest edge with ${loads}; ${worst} wants ${short} more`,
+  edgeLoosestTogether: (loads: string, worst: string, short: string) =>
+    `only at the loosest edge with ${loads}; ${worst} wants ${short} less`,
+  pastTightestTogether: (loads: string, worst: string, short: string) =>
+    `past the tightest end with ${loads}; ${worst} by ${short}`,
+  pastLoosestTogether: (loads: string, worst: string, short: string) =>
+    `past the loosest end with ${loads}; ${worst} by ${short}`,
   stepTooTight: (load: string, miss: string) =>
     `${load}: no step lies in the wanted band; the nearest is ${miss} of preload too tight`,
   stepTooLoose: (load: string, miss: string) =>
@@ -63,10 +72,20 @@ export const standings = {
 export const reaches = {
   reached: () => 'in reach',
   'at the edge': () => 'only at the edge',
-  'out of reach': (short: string) => `past the end by ${short}`,
+  'out of reach': (short: string) => `past its end by ${short}`,
   'between steps': () => 'between two steps',
   'no spring wanted': () => 'no spring wanted',
   'no adjuster': () => 'nothing to set',
+} as const;
+
+/** The same in a column of a wide table, whose heading tells what they mean. */
+export const reachesShort = {
+  reached: () => 'ok',
+  'at the edge': () => 'edge',
+  'out of reach': (short: string) => `past ${short}`,
+  'between steps': () => 'between',
+  'no spring wanted': () => 'none',
+  'no adjuster': () => 'fixed',
 } as const;
 
 /** Why a cell of the plan is empty, short. */
@@ -75,6 +94,14 @@ export const emptyCells = {
   'not wanted': 'no sag wanted here',
   'target outside travel': 'wanted sag outside the travel',
   'no rest': 'no rest found',
+} as const;
+
+/** The same in a column. */
+export const emptyCellsShort = {
+  refused: 'over a limit',
+  'not wanted': 'not wanted',
+  'target outside travel': 'no travel',
+  'no rest': 'no rest',
 } as const;
 
 /** The verdict on one spring. */

@@ -10,6 +10,8 @@ export const settings = {
     spacer: 'spacer',
     none: 'adjuster',
   } satisfies { readonly [K in Adjuster['kind']]: string },
+  /** Under its name at the head of a column, where it is no length. */
+  counted: { cap: 'turns in', cam: 'step', clicks: 'click', none: '' },
   /** Where it stands, inside a sentence. */
   at: {
     reading: (length: string) => `collar at ${length}`,
@@ -32,11 +34,28 @@ export const settings = {
     same: () => 'as it is',
   },
   steps: {
-    tighter: (steps: string) => `${steps} up`,
-    looser: (steps: string) => `${steps} down`,
+    tighter: (steps: string) => `${steps} tighter`,
+    looser: (steps: string) => `${steps} looser`,
     same: () => 'as it is',
   },
   strut: { left: 'left', right: 'right', both: 'both sides', single: 'the one' },
+  /** For which spring, in what state, and how it is read. */
+  howRead: {
+    collar: (spring: string, state: string, between: string, and: string) =>
+      `For ${spring}, ${state}; read from ${between} to ${and}.`,
+    cap: (spring: string, state: string) =>
+      `For ${spring}, ${state}; turns of the cap count in from fully out.`,
+    cam: (spring: string, state: string) => `For ${spring}, ${state}; steps count from 1, the loosest.`,
+    clicks: (spring: string, state: string) => `For ${spring}, ${state}; clicks count in from fully out.`,
+    spacer: (spring: string, state: string) => `For ${spring}, ${state}; the spacer is cut to this length.`,
+  },
+  state: {
+    rear: (sides: string) => `${sides}, wheel in the air, shock fully out`,
+    front: (sides: string) => `${sides}, wheel in the air, fork fully out`,
+  },
+  sides: { one: () => 'machine held', two: () => 'both sides alike, machine held' },
+  perTurn: (kilograms: string, end: 'rear' | 'front', sides: number) =>
+    `One turn${sides > 1 ? ' on each side' : ''} answers ${kilograms} on the ${end} wheel.`,
   foundAt: (strut: string, setting: string) => `${strut} ${setting}`,
   preload: (length: string) => `${length} of preload`,
   /** Added where left and right were found on different springs. */

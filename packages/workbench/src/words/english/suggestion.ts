@@ -8,6 +8,9 @@ export const suggestion = {
   notAtHand: (spring: string) => `${spring} is not at hand today.`,
   softest: () => 'The softest of those listed that reaches every load.',
   onlyOne: () => 'The only one listed, and it reaches every load.',
+  close: (left: string, load: string, plusMinus: string) =>
+    `It leaves ${left} to tighten with ${load}, less than its ± of ${plusMinus}.`,
+  stifferLeaves: (spring: string, left: string) => `${spring}, the next stiffer, leaves ${left}.`,
   softerFails: (spring: string, reason: string) => `${spring}, the next softer, does not: ${reason}.`,
   stifferToo: (spring: string) => `None softer does; ${spring}, the next stiffer, would too.`,
   runnerUpWould: (kilograms: string, end: 'rear' | 'front', load: string, spring: string) =>
@@ -21,8 +24,8 @@ export const suggestion = {
   lessLoad: (less: string, spring: string) => `less on board: ${less}, and ${spring} reaches`,
   otherRate: (range: string, against: string | null, length: string | null) =>
     `another rate: ${range}${against === null ? '' : `, ${against}`}${length === null ? '' : `, ${length} long when free`}`,
-  stiffer: (least: string, most: string) => `${least} to ${most} stiffer than the fitted one`,
-  softer: (least: string, most: string) => `${least} to ${most} softer than the fitted one`,
+  stiffer: (least: string, most: string) => `${least} to ${most} % stiffer than the fitted one`,
+  softer: (least: string, most: string) => `${least} to ${most} % softer than the fitted one`,
   otherDamper: (range: string, spring: string) =>
     `another damper: one with ${range} more preload range, with ${spring}`,
   noRemedy: () => 'no load left at home, other rate or longer adjuster alone would cure it',
