@@ -80,12 +80,12 @@ function travelOnCurve(kinematics: Extract<KinematicsSI, { kind: 'table' }>, str
   const { x, y, slope } = kinematics.curve;
   const last = x.length - 1;
   const value = stroke / kinematics.scale;
-  const end = value < y[0]! ? 0 : last;
+  const end = value <= y[0]! ? 0 : last;
   const over = value - y[end]!;
   if (Math.abs(over) < 1e-14) return x[end]!;
-  if (value > y[0]! && value < y[last]!) return travelBetween(kinematics, stroke, x[0]!, x[last]!);
+  if (end === last && over < 0) return travelBetween(kinematics, stroke, x[0]!, x[last]!);
   const beyond = over / slope[end]!;
-  if (!(beyond <= x[last]! - x[0]!)) throw neverReached(stroke);
+  if (!Number.isFinite(beyond) || beyond > x[last]! - x[0]!) throw neverReached(stroke);
   return x[end]! + beyond;
 }
 
