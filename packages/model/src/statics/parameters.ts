@@ -35,10 +35,12 @@ export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   };
 }
 
+/** The number at a place of the list. */
 export function parameter(parameters: Parameters, index: number): number {
   return parameters.holders[index]![parameters.keys[index]!]!;
 }
 
+/** Sets the number at a place of the list; where `onTravel` says so the machine must be refreshed after it. */
 export function setParameter(parameters: Parameters, index: number, value: number): void {
   parameters.holders[index]![parameters.keys[index]!] = value;
 }

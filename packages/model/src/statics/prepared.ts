@@ -48,12 +48,20 @@ export interface WheelGradient {
   rise: number;
 }
 
-/** Makes a machine ready; throws RangeError where its ratio never lets the damper make its whole stroke. */
+/**
+ * Makes a machine ready. Throws RangeError where its ratio never lets the damper make its whole stroke, and where a
+ * swingarm is too short for the travel or its pivot not ahead of the axle.
+ */
 export function prepare(machine: MachineSI): Prepared {
+  const { rear, front, geometry } = machine;
+  const rearTravelMax = travelMaxOf(rear, geometry.rake);
+  const frontTravelMax = travelMaxOf(front, geometry.rake);
+  requireArm(rear, 0, rearTravelMax);
+  requireArm(front, geometry.wheelbase, frontTravelMax);
   return {
     machine,
-    rearTravelMax: travelMaxOf(machine.rear, machine.geometry.rake),
-    frontTravelMax: travelMaxOf(machine.front, machine.geometry.rake),
+    rearTravelMax,
+    frontTravelMax,
     gradient: {
       rear: blankWheel(),
       front: blankWheel(),
@@ -78,6 +86,19 @@ export function refresh(prepared: Prepared): void {
 /** Wheel travel [m] at which the damper of this end is at metal-to-metal. */
 export function travelMaxOf(end: EndSI, rake: number): number {
   return travelAtStroke(end.kinematics, rake, end.strokeMax);
+}
+
+function requireArm(end: EndSI, axleX: number, travelMax: number): void {
+  const { axlePath, tyre, referenceTravel } = end;
+  if (axlePath.kind !== 'circle') return;
+  const ahead = axlePath.pivotX - axleX;
+  const arm = Math.hypot(ahead, axlePath.pivotHeight - tyre.radius);
+  const lowest = tyre.radius - referenceTravel - axlePath.pivotHeight;
+  const furthest = Math.max(Math.abs(lowest), Math.abs(lowest + travelMax));
+  if (ahead > 0 && furthest < arm) return;
+  throw new RangeError(
+    `prepare: a pivot ${ahead} m ahead of the axle, an arm of ${arm} m, and ${furthest} m of height to reach; the pivot must lie ahead and the arm be longer`,
+  );
 }
 
 function blankWheel(): WheelGradient {
