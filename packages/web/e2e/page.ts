@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs';
+import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
+import { browserPath } from '../../../scripts/browser.mjs';
+import { servePage } from '../../cli/src/open/serve.ts';
+
+/** What the tests look at: the built page, served as the terminal program serves it, in Debian's Chromium. */
+export interface Desk {
+  readonly url: string;
+  readonly browser: Browser;
+  /** The server alone, as when the program is ended while the page stays open. */
+  readonly unplug: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export async function openDesk(): Promise<Desk> {
+  const executablePath = browserPath();
+  if (executablePath === null) throw new Error('No Chromium: run "npm test", which installs or asks for it');
+  const folder = new URL('../dist', import.meta.url).pathname;
+  const served = await servePage(folder, 0);
+  const browser = await chromium.launch({ executablePath, args: flags });
+  let plugged = true;
+  const unplug = async (): Promise<void> => {
+    if (plugged) await served.close();
+    plugged = false;
+  };
+  return {
+    url: served.url,
+    browser,
+    unplug,
+    close: async () => {
+      await browser.close();
+      await unplug();
+    },
+  };
+}
+
+export const sizes = {
+  phone: { width: 390, height: 844 },
+  tablet: { width: 810, height: 1080 },
+  desktop: { width: 1440, height: 900 },
+} as const;
+
+/** A new person with an empty browser; what the page says on its console as an error is an error of the test. */
+export async function visit(
+  desk: Desk,
+  size: keyof typeof sizes = 'tablet',
+  theme: 'sun' | 'truck' = 'sun',
+): Promise<{ readonly context: BrowserContext; readonly page: Page; readonly errors: readonly string[] }> {
+  const context = await desk.browser.newContext({
+    viewport: sizes[size],
+    colorScheme: theme === 'sun' ? 'light' : 'dark',
+    hasTouch: size !== 'desktop',
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on('pageerror', (error) => void errors.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  await page.goto(desk.url);
+  await page.getByRole('group', { name: 'Loads' }).waitFor({ timeout: 10_000 });
+  return { context, page, errors };
+}
+
+/** The text of an example. */
+export function exampleText(name: string): string {
+  return readFileSync(new URL(`../../../examples/${name}.json`, import.meta.url), 'utf8');
+}
