@@ -14,6 +14,7 @@ import {
 } from './english/reasons.ts';
 import { settings } from './english/settings.ts';
 import { suggestion } from './english/suggestion.ts';
+import { notToBeHad, origins, why, whyNot, whyPlace } from './english/why.ts';
 
 /**
  * Every sentence that is made of a plan, in English. One function for each code; it takes figures already formatted and names
@@ -42,4 +43,9 @@ export const words = {
   fields,
   page,
   caution,
+  why,
+  whyPlace,
+  whyNot,
+  notToBeHad,
+  origins,
 } as const;

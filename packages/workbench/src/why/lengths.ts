@@ -1,0 +1,43 @@
+import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
+import type { SpringChoiceSI } from '@sagwright/model/plan/question';
+import type { JobPlan } from '../path.ts';
+import type { End } from '../result/inView.ts';
+import { summed } from './standing.ts';
+import type { Opened } from './why.ts';
+
+/** Installed length at the planned setting [m]: free length − (preload at the loosest end + position). */
+export function springLength(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
+  if (set.springLength === null) return 'lengths not known';
+  return sumOfLengths(planned, end, spring, set.springLength, { free: 1, solid: 0, stroke: 0 });
+}
+
+/** Spring stroke left at full bump [m]: free length − solid length − (stroke + preload). */
+export function coilBind(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
+  if (set.strokeToCoilBind === null) return 'lengths not known';
+  return sumOfLengths(planned, end, spring, set.strokeToCoilBind, { free: 1, solid: -1, stroke: -1 });
+}
+
+/** A sum of lengths less the preload, each with what the inputs of the job do to it; a position is where hands set it: exact. */
+function sumOfLengths(
+  planned: JobPlan,
+  end: End,
+  { spring }: SpringPlan,
+  value: number,
+  times: { readonly free: number; readonly solid: number; readonly stroke: number },
+): Opened {
+  const { question, figures } = planned.inputs;
+  const choice: SpringChoiceSI = question[end].choices.find(({ id }) => id === spring)!;
+  const slopes = new Map<string, number>();
+  const add = (input: string, slope: number): void => {
+    if (slope !== 0 && figures.has(input)) slopes.set(input, (slopes.get(input) ?? 0) + slope);
+  };
+  add(`springs.${spring}.freeLength`, times.free);
+  add(`springs.${spring}.solidLength`, times.solid);
+  for (const { name, moves } of question.inputs) {
+    for (const { parameter, by } of moves) if (parameter === `${end}.strokeMax`) add(name, times.stroke * by);
+  }
+  for (const { name, moves } of choice.inputs) {
+    for (const { parameter, by } of moves) if (parameter === `${end}.struts.0.preload`) add(name, -by);
+  }
+  return summed(value, slopes, (input) => figures.get(input)!.deviation);
+}

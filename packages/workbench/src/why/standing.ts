@@ -1,0 +1,109 @@
+import type { FirstMoments } from '@sagwright/model/masses/pointMass';
+import type { Figure, Planned, SpringPlan } from '@sagwright/model/plan/answer';
+import { withoutStruts } from '@sagwright/model/plan/endPlan';
+import type { LoadCaseSI } from '@sagwright/model/plan/question';
+import type { MachineSI } from '@sagwright/model/statics/machine';
+import { type Parameters, parametersOf, putOn } from '@sagwright/model/statics/parameters';
+import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
+import { restOf } from '@sagwright/model/statics/rest';
+import { type Figures, figureDerivatives, stateDerivatives } from '@sagwright/model/uncertainty/derivatives';
+import { directionsOf, type UncertainInput } from '@sagwright/model/uncertainty/inputs';
+import { mergeInputs } from '@sagwright/model/uncertainty/merge';
+import { type Contribution, contributionsAt, halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import type { JobPlan } from '../path.ts';
+import type { End } from '../result/inView.ts';
+
+/** A machine at rest with what is uncertain about it, from which figures can be read with their ±. */
+export interface Standing {
+  readonly parameters: Parameters;
+  readonly prepared: Prepared;
+  readonly state: Float64Array;
+  readonly inputs: readonly UncertainInput[];
+}
+
+/** The machine of one cell of the plan: the spring at its setting, the other end as found; with the load, or alone. */
+export function standingOfCell(
+  planned: JobPlan,
+  end: End,
+  spring: SpringPlan,
+  cell: Planned,
+  loadCase: LoadCaseSI | null,
+): Standing | null {
+  const { question } = planned.inputs;
+  const choice = question[end].choices.find(({ id }) => id === spring.spring)!;
+  const found = question[end].found?.map((position) => choice.preloadAtZero + position);
+  const struts = question.machine[end].struts.map((strut, i) => ({
+    ...strut,
+    spring: choice.spring,
+    preload: cell.setting === null ? (found?.[i] ?? cell.set.preload) : cell.set.preload,
+  }));
+  const inputs = mergeInputs(
+    withoutStruts(end, question.inputs),
+    choice.inputs,
+    ...(loadCase === null ? [] : [loadCase.inputs]),
+  );
+  const machine = { ...question.machine, [end]: { ...question.machine[end], struts } };
+  return standing(machine, loadCase?.load ?? null, inputs);
+}
+
+/** The machine as found with a load and a full tank, as its limits are held against. */
+export function standingFullTank(planned: JobPlan, loadCase: LoadCaseSI): Standing | null {
+  const { question } = planned.inputs;
+  const inputs = mergeInputs(question.inputs, loadCase.inputsFullTank);
+  return standing(question.machine, loadCase.loadFullTank, inputs);
+}
+
+function standing(
+  machine: MachineSI,
+  load: FirstMoments | null,
+  inputs: readonly UncertainInput[],
+): Standing | null {
+  const parameters = parametersOf(machine);
+  if (load !== null) putOn(parameters, load);
+  const prepared = prepare(parameters.machine);
+  const answer = restOf(prepared);
+  if (answer.kind !== 'rest') return null;
+  return { parameters, prepared, state: Float64Array.from(answer.rest.state), inputs };
+}
+
+/** A figure read at a rest, with its ± and what that is made of, the greatest first. */
+export function readAt(
+  { parameters, prepared, state, inputs }: Standing,
+  read: (prepared: Prepared, state: Float64Array) => number,
+): { readonly value: Figure; readonly contributions: readonly Contribution[] } {
+  const directions = directionsOf(parameters, inputs);
+  const into: Figures = (machine, beside, out) => {
+    out[0] = read(machine, Float64Array.from(beside));
+  };
+  const value = read(prepared, state);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  const slopes = figureDerivatives(parameters, prepared, state, directions, derivatives, into, 1);
+  const contributions = contributionsAt(directions, slopes, 0, 1).filter(({ halfWidth }) => halfWidth > 0);
+  return { value: { value, plusMinus: wholeOf(contributions) }, contributions };
+}
+
+/** The ± of a sum of inputs whose slopes are known. */
+export function summed(
+  value: number,
+  slopes: ReadonlyMap<string, number>,
+  deviationOf: (input: string) => number,
+): { readonly value: Figure; readonly contributions: readonly Contribution[] } {
+  const parts = [...slopes].map(([input, slope]) => ({
+    input,
+    slope,
+    halfWidth: halfWidthOf(Math.abs(slope) * deviationOf(input)),
+  }));
+  const whole = wholeOf(parts);
+  const contributions = parts
+    .map((part) => ({ ...part, share: whole > 0 ? (part.halfWidth / whole) ** 2 : 0 }))
+    .filter(({ share }) => share > NOISE)
+    .sort((a, b) => b.halfWidth - a.halfWidth);
+  return { value: { value, plusMinus: whole }, contributions };
+}
+
+/** What is left of an input that cancels out: the rounding of its differences. */
+const NOISE = 1e-12;
+
+function wholeOf(parts: readonly { readonly halfWidth: number }[]): number {
+  return Math.sqrt(parts.reduce((sum, { halfWidth }) => sum + halfWidth ** 2, 0));
+}
