@@ -32,8 +32,9 @@ export function isInside(inner: Box, outer: Box): boolean {
   );
 }
 
-export function distance(a: Point, b: Point): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+/** Whether a point lies in a box or on its edge. */
+export function holds(box: Box, point: Point): boolean {
+  return isInside({ ...point, width: 0, height: 0 }, box);
 }
 
 export function clamp(value: number, least: number, most: number): number {

@@ -35,6 +35,8 @@ export interface LaneFrame {
 const BLOCK_WIDTH = 24;
 const BLOCK_LEAST = 4;
 const MID_LINE_FROM = 12;
+/** Between a number and what stands over or under it. */
+const APART = 5;
 const TRIANGLE = { width: 15, height: 16 };
 
 export function laneMark(
@@ -116,18 +118,18 @@ function restTexts(
   frame: LaneFrame,
 ): readonly TextMark[] {
   const number = lane.rest!.words;
-  const doubtWords = chosen ? `±\u202f${lane.rest!.plusMinusWords}` : null;
+  const doubtWords = chosen ? `±${lane.rest!.plusMinusWords}` : null;
   const lines = linesOf(number, doubtWords, x, width);
   const height = Math.max(...lines.map((line) => textBox(line).y + textBox(line).height));
   const doubtBox = { x: x - 8, y: doubt.from, width: 16, height: doubt.to - doubt.from };
   const obstacles = [...taken, doubtBox];
-  const tops = obstacles.flatMap((box) => [box.y + box.height + 3, box.y - 3 - height]);
+  const tops = obstacles.flatMap((box) => [box.y + box.height + APART, box.y - APART - height]);
   const moved = (top: number) => lines.map((line) => ({ ...line, y: line.y + top }));
   const free = tops.filter(
     (top) =>
       top >= frame.top &&
       top + height <= frame.bottom - 2 &&
-      moved(top).every((line) => obstacles.every((box) => !boxesMeet(textBox(line), box, -1))),
+      moved(top).every((line) => obstacles.every((box) => !boxesMeet(textBox(line), box, APART - 1))),
   );
   const middle = (doubt.from + doubt.to) / 2;
   const cost = (top: number) =>
@@ -135,7 +137,7 @@ function restTexts(
     (top + height > frame.rubberY ? 1000 : 0) +
     (top + height / 2 < middle ? 6 : 0);
   const best = free.sort((a, b) => cost(a) - cost(b))[0];
-  return moved(best ?? clamp(doubt.to + 3, frame.top, frame.bottom - 2 - height));
+  return moved(best ?? clamp(doubt.to + APART, frame.top, frame.bottom - 2 - height));
 }
 
 /** The number, with its ± beside it where the lane is wide enough, else below; as if they began at y = 0. */

@@ -1,10 +1,12 @@
 import { type Box, clamp } from '../box.ts';
 import { at, hatch } from '../hatch.ts';
-import { centredBaseline, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import { type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
+import { axisOf } from './axis.ts';
 import type { LadderInput, LadderLane } from './ladderInput.ts';
 import { type LaneMark, laneMark } from './laneMark.ts';
 import { laneWindow } from './laneWindow.ts';
+import { levelsOf } from './levels.ts';
 
 /** Room for one ladder in CSS px; both ends of a machine get the same `pxPerMm`, from `ladderScale`. */
 export interface LadderSize {
@@ -26,7 +28,7 @@ export interface LadderMarks {
   readonly ticks: readonly { readonly y: number; readonly length: number }[];
   readonly tickTexts: readonly TextMark[];
   readonly levels: readonly TextMark[];
-  /** Quarters of all travel, rubber included. */
+  /** Quarters of all travel, rubber included, where there was room to name them. */
   readonly quarterYs: readonly number[];
   readonly rubber: { readonly box: Box; readonly hatch: string } | null;
   readonly lanes: readonly LaneMark[];
@@ -61,10 +63,9 @@ export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks 
   const { pxPerMm, width } = size;
   const yOf = (mm: number) => HEAD + mm * pxPerMm;
   const bottom = yOf(input.travelMaxMm);
-  const quarterYs = [0.25, 0.5, 0.75].map((part) => yOf(part * input.travelMaxMm));
-  const levels = levelTexts(input, yOf, quarterYs);
+  const { names, quarterYs } = levelsOf(input, yOf);
   const left = AXIS;
-  const right = width - GAP - Math.max(...levels.map((level) => textWidth(level.text, TEXT_MIN)));
+  const right = width - GAP - Math.max(...names.map((name) => textWidth(name.text, name.size)));
   const room = clamp(Math.floor((right - left - LANES_INSET) / LANE_LEAST), 2, LANES_MOST);
   const shown = laneWindow(input.lanes, input.chosenId, input.firstLoad, room);
   const laneWidth = (right - left - LANES_INSET) / Math.max(1, shown.lanes.length);
@@ -83,8 +84,8 @@ export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks 
     right,
     bottom,
     hangsY: yOf(input.hangsAtMm),
-    ...axis(input.travelMaxMm, pxPerMm, yOf),
-    levels: levels.map((level) => ({ ...level, x: right + GAP })),
+    ...axisOf(input.travelMaxMm, pxPerMm, left, yOf),
+    levels: names.map((name) => ({ ...name, x: right + GAP })),
     quarterYs,
     rubber: rubberOf(input, left, right, yOf),
     lanes: shown.lanes.map((lane, index) =>
@@ -128,53 +129,6 @@ export function travelLadderSentence(input: LadderInput, lane: LadderLane): stri
 const AXIS = 62;
 const LANES_INSET = 14;
 const GAP = 8;
-
-/** A tick each 2, 10 and 20 mm, leaving out those that would run into each other; numbers at the longest. */
-function axis(travelMaxMm: number, pxPerMm: number, yOf: (mm: number) => number) {
-  const steps = [
-    { mm: 2, length: 6 },
-    { mm: 10, length: 10 },
-    { mm: 20, length: 16 },
-  ].filter((step) => step.mm * pxPerMm >= 3.5);
-  const ticks: { y: number; length: number }[] = [];
-  for (let mm = 0; mm <= travelMaxMm; mm += 2) {
-    const longest = steps.filter((step) => mm % step.mm === 0).at(-1);
-    if (longest !== undefined) ticks.push({ y: yOf(mm), length: longest.length });
-  }
-  const numberStep = 20 * Math.ceil((TEXT_MIN * 1.25) / (20 * pxPerMm));
-  const tickTexts: TextMark[] = [];
-  for (let mm = 0; mm <= travelMaxMm; mm += numberStep) {
-    tickTexts.push(text(String(mm), AXIS - 22, yOf(mm), 'end'));
-  }
-  return { ticks, tickTexts };
-}
-
-/** Names of the levels at the right, in their order of importance: one that would run into a more important one is left out or moves. */
-function levelTexts(
-  input: LadderInput,
-  yOf: (mm: number) => number,
-  quarterYs: readonly number[],
-): TextMark[] {
-  const line = TEXT_MIN * 1.2;
-  const metalY = yOf(input.travelMaxMm);
-  const placed: { words: string; y: number }[] = [
-    { words: `hangs ${input.hangsWords}`, y: yOf(input.hangsAtMm) },
-    { words: 'metal', y: metalY },
-  ];
-  if (input.rubberFromMm !== null) {
-    placed.push({ words: 'rubber', y: Math.min(yOf(input.rubberFromMm), metalY - line) });
-  }
-  quarterYs.forEach((y, index) => {
-    if (placed.every((other) => Math.abs(other.y - y) >= line)) {
-      placed.push({ words: `${25 * (index + 1)} %`, y });
-    }
-  });
-  return placed.map(({ words, y }) => text(words, 0, y, 'start'));
-}
-
-function text(words: string, x: number, y: number, align: TextMark['align']): TextMark {
-  return { text: words, x, y: centredBaseline(y, TEXT_MIN), size: TEXT_MIN, align, bold: false };
-}
 
 function rubberOf(input: LadderInput, left: number, right: number, yOf: (mm: number) => number) {
   if (input.rubberFromMm === null) return null;

@@ -42,7 +42,7 @@ export interface PlannedLane {
   readonly plusMinusWords: string;
 }
 
-/** A load that this spring was not planned for, or that was refused; `label` says why. */
+/** A load that this spring was not planned for, or that was refused; `label` is the reason alone: "9 kg over the plate". */
 export interface UnplannedLane {
   readonly id: string;
   readonly letter: string;
@@ -51,7 +51,7 @@ export interface UnplannedLane {
   readonly label: string;
 }
 
-/** The stretch of collar preload that shows all of these rows, whole multiples of 5 mm, with a little air. */
+/** The stretch of collar preload that shows all of these rows, in whole multiples of 5 mm. */
 export function reachDomain(rows: readonly Omit<ReachInput, 'domain'>[]): ReachSpan {
   const ends = rows.flatMap((row) => [
     row.collar.fromMm,
@@ -61,7 +61,7 @@ export function reachDomain(rows: readonly Omit<ReachInput, 'domain'>[]): ReachS
     ),
   ]);
   if (ends.length === 0) return { fromMm: 0, toMm: 5 };
-  const fromMm = 5 * Math.floor((Math.min(...ends) - 1) / 5);
-  const toMm = 5 * Math.ceil((Math.max(...ends) + 1) / 5);
-  return { fromMm, toMm };
+  const fromMm = 5 * Math.floor(Math.min(...ends) / 5);
+  const toMm = 5 * Math.ceil(Math.max(...ends) / 5);
+  return { fromMm, toMm: Math.max(toMm, fromMm + 5) };
 }

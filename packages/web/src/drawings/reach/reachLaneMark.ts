@@ -1,13 +1,13 @@
 import { type Box, boxesMeet, clamp } from '../box.ts';
-import { centredBaseline, TEXT_MIN, type TextMark, textBox, textWidth } from '../lettering.ts';
-import type { PlannedLane, ReachLane, ReachVerdict } from './reachInput.ts';
+import { centredBaseline, inTwoLines, TEXT_MIN, type TextMark, textBox, textWidth } from '../lettering.ts';
+import type { PlannedLane, ReachLane, ReachVerdict, UnplannedLane } from './reachInput.ts';
 
 /** One load's lane on a reach line, ready to paint. */
 export interface ReachLaneMark {
   readonly id: string;
   readonly kind: ReachLane['kind'];
   readonly verdict: ReachVerdict | null;
-  /** The whole lane: taller where the label had to go below its bar. */
+  /** The whole lane: taller where its label had to go below the bar. */
   readonly y: number;
   readonly height: number;
   /** The interval; null in a lane without one. */
@@ -16,14 +16,21 @@ export interface ReachLaneMark {
   readonly reached: Box | null;
   /** Serif line of the ±, from left to right; hidden where the bar is. */
   readonly doubt: { readonly from: number; readonly to: number; readonly y: number } | null;
-  readonly letter: TextMark | null;
-  readonly label: TextMark;
+  /** The load's letter, in the bar where it fits; `onFilled` where the bar is filled behind it. */
+  readonly letter: (TextMark & { readonly onFilled: boolean }) | null;
+  readonly labels: readonly TextMark[];
+  /** Ground for the words of a lane without an interval, over whatever lies behind them. */
+  readonly ground: Box | null;
 }
 
 const LANE = 26;
-const LANE_WITH_LABEL_BELOW = 46;
+const LINE = 20;
 const BAR_HEIGHT = 20;
 const LABEL_GAP = 8;
+const EDGE = 2;
+const GROUND = 5;
+/** Room a letter needs about itself in a bar. */
+const LETTER_ROOM = 6;
 
 export function reachLaneMark(
   lane: ReachLane,
@@ -35,50 +42,70 @@ export function reachLaneMark(
   if (lane.kind !== 'planned') return unplannedMark(lane, y, width, stopXs);
   const middle = y + LANE / 2;
   const from = xOf(lane.fromMm);
-  const to = xOf(lane.toMm);
-  const bar = { x: from, y: middle - BAR_HEIGHT / 2, width: to - from, height: BAR_HEIGHT };
+  const bar = { x: from, y: middle - BAR_HEIGHT / 2, width: xOf(lane.toMm) - from, height: BAR_HEIGHT };
   const doubt = {
     from: xOf(lane.fromMm - lane.fromPlusMinusMm),
     to: xOf(lane.toMm + lane.toPlusMinusMm),
     y: middle,
   };
-  const letterFits = textWidth(lane.letter, TEXT_MIN) + 6 <= bar.width;
-  const words = letterFits ? lane.label : `${lane.letter} ${lane.label}`;
-  const { label, below } = labelBeside(words, lane.verdict, doubt, width, stopXs);
+  const reached = reachedPart(lane, bar, stopXs);
+  const letter = letterIn(lane, bar, reached, middle);
+  const words = letter === null ? `${lane.letter}: ${lane.label}` : lane.label;
+  const beside = labelBeside(words, doubt, width, stopXs);
+  const labels = beside === null ? labelsBelow(words, doubt, width) : [beside];
   return {
     id: lane.id,
     kind: lane.kind,
     verdict: lane.verdict,
     y,
-    height: below ? LANE_WITH_LABEL_BELOW : LANE,
+    height: beside === null ? LANE + LINE * labels.length : LANE,
     bar,
-    reached: reachedPart(lane, bar, stopXs),
+    reached,
     doubt,
-    letter: letterFits ? textMark(lane.letter, bar.x + bar.width / 2, middle, 'middle', true) : null,
-    label,
+    letter,
+    labels,
+    ground: null,
   };
 }
 
+/** A lane without an interval says why, in words, from the collar's first stop onward. */
 function unplannedMark(
-  lane: Exclude<ReachLane, PlannedLane>,
+  lane: UnplannedLane,
   y: number,
   width: number,
   stopXs: readonly [number, number],
 ): ReachLaneMark {
-  const words = `${lane.letter}  ${lane.label}`;
-  const room = width - textWidth(words, TEXT_MIN) - 4;
-  const x = clamp(stopXs[0] + LABEL_GAP, 4, Math.max(4, room));
+  const letterWidth = textWidth(lane.letter, TEXT_MIN) + LABEL_GAP;
+  const lines = inTwoLines(
+    `${lane.kind}: ${lane.label}`,
+    TEXT_MIN,
+    width - 2 * (EDGE + GROUND) - letterWidth,
+  );
+  const widest = Math.max(...lines.map((line) => textWidth(line, TEXT_MIN))) + letterWidth;
+  const x = clamp(
+    stopXs[0] + LABEL_GAP,
+    EDGE + GROUND,
+    Math.max(EDGE + GROUND, width - EDGE - GROUND - widest),
+  );
   return {
     id: lane.id,
     kind: lane.kind,
     verdict: null,
     y,
-    height: LANE,
+    height: LANE + LINE * (lines.length - 1),
+    ground: {
+      x: x - GROUND,
+      y: y + 2,
+      width: widest + 2 * GROUND,
+      height: LANE - 4 + LINE * (lines.length - 1),
+    },
     bar: null,
     reached: null,
     doubt: null,
-    letter: null,
-    label: textMark(words, x, y + LANE / 2, 'start', false),
+    letter: { ...textMark(lane.letter, x, y + LANE / 2, 'start', true), onFilled: false },
+    labels: lines.map((line, index) =>
+      textMark(line, x + letterWidth, y + LANE / 2 + index * LINE, 'start', false),
+    ),
   };
 }
 
@@ -89,38 +116,53 @@ function reachedPart(lane: PlannedLane, bar: Box, stopXs: readonly [number, numb
   return { ...bar, x: from, width: Math.max(0, to - from) };
 }
 
-/**
- * The label at the right of its bar, or flipped to the left, or below it: the first of these that stays in the
- * drawing, better one that also keeps off the two bars of the collar's ends.
- */
+/** The letter in the middle of its bar; at the edge, in the wider part of it. Null where it does not fit. */
+function letterIn(lane: PlannedLane, bar: Box, reached: Box | null, y: number): ReachLaneMark['letter'] {
+  const needed = textWidth(lane.letter, TEXT_MIN) + LETTER_ROOM;
+  const place = reached === null ? { ...bar, filled: lane.verdict === 'in reach' } : widerPart(bar, reached);
+  if (place.width < needed) return null;
+  return { ...textMark(lane.letter, place.x + place.width / 2, y, 'middle', true), onFilled: place.filled };
+}
+
+function widerPart(bar: Box, reached: Box): { x: number; width: number; filled: boolean } {
+  const before = { x: bar.x, width: reached.x - bar.x, filled: false };
+  const end = reached.x + reached.width;
+  const after = { x: end, width: bar.x + bar.width - end, filled: false };
+  return [{ ...reached, filled: true }, before, after].reduce((a, b) => (b.width > a.width ? b : a));
+}
+
+/** The label at the right of its bar, or flipped to the left: the first that keeps in the drawing and off the collar's stops. */
 function labelBeside(
   words: string,
-  verdict: ReachVerdict,
   doubt: { from: number; to: number; y: number },
   width: number,
   stopXs: readonly [number, number],
-): { label: TextMark; below: boolean } {
-  const bold = true;
+): TextMark | null {
   const sides = [
-    textMark(words, doubt.to + LABEL_GAP, doubt.y, 'start', bold),
-    textMark(words, doubt.from - LABEL_GAP, doubt.y, 'end', bold),
-  ].filter((mark) => fits(mark, width));
-  const clear = sides.find((mark) => stopXs.every((x) => !crosses(mark, x)));
-  const beside = clear ?? sides[0];
-  if (beside !== undefined) return { label: beside, below: false };
-  const half = textWidth(words, TEXT_MIN) / 2;
-  const middle = verdict === 'in reach' ? (doubt.from + doubt.to) / 2 : doubt.from;
-  const x = clamp(middle, half + 2, Math.max(half + 2, width - half - 2));
-  return { label: textMark(words, x, doubt.y + LANE_WITH_LABEL_BELOW - LANE, 'middle', bold), below: true };
+    textMark(words, doubt.to + LABEL_GAP, doubt.y, 'start', true),
+    textMark(words, doubt.from - LABEL_GAP, doubt.y, 'end', true),
+  ];
+  return sides.find((mark) => isClear(mark, width, stopXs)) ?? null;
 }
 
-function fits(mark: TextMark, width: number): boolean {
+function isClear(mark: TextMark, width: number, stopXs: readonly [number, number]): boolean {
   const box = textBox(mark);
-  return box.x >= 2 && box.x + box.width <= width - 2;
+  const crossesStop = stopXs.some((x) => boxesMeet(box, { ...box, x: x - 3, width: 6 }));
+  return box.x >= EDGE && box.x + box.width <= width - EDGE && !crossesStop;
 }
 
-function crosses(mark: TextMark, x: number): boolean {
-  return boxesMeet(textBox(mark), { x: x - 3, y: 0, width: 6, height: 1e4 });
+/** Where neither side is clear: under the bar, as near to its middle as the drawing lets it. */
+function labelsBelow(
+  words: string,
+  doubt: { from: number; to: number; y: number },
+  width: number,
+): readonly TextMark[] {
+  const lines = inTwoLines(words, TEXT_MIN, width - 2 * EDGE);
+  const half = Math.max(...lines.map((line) => textWidth(line, TEXT_MIN))) / 2;
+  const x = clamp((doubt.from + doubt.to) / 2, half + EDGE, Math.max(half + EDGE, width - half - EDGE));
+  return lines.map((line, index) =>
+    textMark(line, x, doubt.y + LANE / 2 + LINE * (index + 0.4), 'middle', true),
+  );
 }
 
 function textMark(text: string, x: number, y: number, align: TextMark['align'], bold: boolean): TextMark {

@@ -11,6 +11,7 @@ import {
 import type { AxleWords, LoadWords } from './sideViewInput.ts';
 
 export interface LoadMark {
+  /** The mass, then its ±. */
   readonly texts: readonly TextMark[];
   readonly limit: TextMark;
   readonly verdict: LoadWords['verdict'];
@@ -25,84 +26,133 @@ export interface AxleMarks {
   readonly limitsAt: TextMark | null;
 }
 
+/** Where the words may stand, in CSS px: the two arrows, the ground line, the first free y under it, the width. */
+export interface AxleRoom {
+  readonly rearX: number;
+  readonly frontX: number;
+  readonly groundY: number;
+  readonly topY: number;
+  readonly width: number;
+}
+
 const ARROW = 32;
-const BESIDE = 10;
+const BESIDE = 14;
+const EDGE = 10;
+const APART = 8;
+const LINES = [28, 52, 74] as const;
 
 /**
- * The axle loads under the ground line: rear beside its arrow, front beside the other, everything between; limits on
- * the line below. What does not fit at its best size is set smaller, then without the ±, then spread over the width.
+ * The axle loads under the ground line, each beside its arrow, everything between them, limits below. The first of
+ * these arrangements in which no words touch: between the arrows, large or less large; outside them; everything one
+ * line lower. The last one is taken where none is free.
  */
-export function axleMarks(
-  words: AxleWords,
-  rearX: number,
-  frontX: number,
-  topY: number,
-  groundY: number,
-  width: number,
-): AxleMarks {
-  const ends = { rear: rearX + BESIDE, whole: (rearX + frontX) / 2, front: frontX - BESIDE };
-  const edges = { rear: 8, whole: width / 2, front: width - 8 };
-  const line = topY + 28;
-  const masses =
-    firstClear([
-      massLine(words, ends, line, TEXT_HEADLINE, true),
-      massLine(words, ends, line, TEXT_FIGURE, true),
-      massLine(words, ends, line, TEXT_FIGURE, false),
-    ]) ?? massLine(words, edges, line, TEXT_FIGURE, false);
-  const limits = firstClear([limitLine(words, ends, line + 24)]) ?? limitLine(words, edges, line + 24);
-  const markOf = (end: keyof Anchors, index: number): LoadMark => ({
-    texts: masses[index]!,
-    limit: limits[index]![0]!,
-    verdict: words[end].verdict,
-  });
-  const front = markOf('front', 2);
+export function axleMarks(words: AxleWords, room: AxleRoom): AxleMarks {
+  const arrangements = [
+    between(words, room, TEXT_HEADLINE),
+    between(words, room, TEXT_FIGURE),
+    outside(words, room),
+    stacked(words, room),
+  ];
+  const chosen = arrangements.find((marks) => isClear(marks, room.width)) ?? arrangements.at(-1)!;
   return {
-    arrows: [rearX, frontX].map((x) => ({ x, from: topY + ARROW, to: groundY + 3 })),
-    rear: markOf('rear', 0),
-    whole: markOf('whole', 1),
-    front,
-    limitsAt: limitsAt(words.limitsAt, front.limit, frontX, line + 24, width),
+    ...chosen,
+    arrows: [room.rearX, room.frontX].map((x) => ({ x, from: room.topY + ARROW, to: room.groundY + 3 })),
   };
 }
 
-type Anchors = { readonly rear: number; readonly whole: number; readonly front: number };
-const SIDES = [
-  ['rear', 'start'],
-  ['whole', 'middle'],
-  ['front', 'end'],
-] as const satisfies readonly (readonly [keyof Anchors, Align])[];
+type Words = Omit<AxleMarks, 'arrows'>;
 
-function massLine(words: AxleWords, at: Anchors, y: number, size: number, withDoubt: boolean): TextMark[][] {
-  return SIDES.map(([end, align]) => {
-    const { mass, plusMinus } = words[end];
-    const doubt = withDoubt && plusMinus !== '' ? ` ${plusMinus}` : '';
-    const massWidth = textWidth(mass, size);
-    const whole = massWidth + textWidth(doubt, TEXT_MIN);
-    const left = align === 'start' ? at[end] : align === 'middle' ? at[end] - whole / 2 : at[end] - whole;
-    const texts: TextMark[] = [{ text: mass, x: left, y, size, align: 'start', bold: true }];
-    if (doubt !== '') {
-      texts.push({ text: plusMinus, x: left + whole, y, size: TEXT_MIN, align: 'end', bold: false });
-    }
-    return texts;
-  });
+function between(words: AxleWords, room: AxleRoom, size: number): Words {
+  const [massY, limitY, lastY] = linesOf(room);
+  const place = { size, massY, limitY };
+  const middle = (room.rearX + room.frontX) / 2;
+  const beside = textMark(words.limitsAt, room.width - EDGE, limitY, 'end');
+  const isBeside = textBox(beside).x > room.frontX + BESIDE;
+  return {
+    rear: load(words.rear, { ...place, x: room.rearX + BESIDE, align: 'start' }),
+    whole: load(words.whole, { ...place, x: middle, align: 'middle' }),
+    front: load(words.front, { ...place, x: room.frontX - BESIDE, align: 'end' }),
+    limitsAt: said(isBeside ? beside : textMark(words.limitsAt, middle, lastY, 'middle')),
+  };
 }
 
-function limitLine(words: AxleWords, at: Anchors, y: number): TextMark[][] {
-  return SIDES.map(([end, align]) => [
-    { text: words[end].limit, x: at[end], y, size: TEXT_MIN, align, bold: words[end].verdict === 'over' },
-  ]);
+function outside(words: AxleWords, room: AxleRoom): Words {
+  const [massY, limitY, lastY] = linesOf(room);
+  const place = { size: TEXT_FIGURE, massY, limitY };
+  const middle = (room.rearX + room.frontX) / 2;
+  return {
+    rear: load(words.rear, { ...place, x: room.rearX - BESIDE, align: 'end' }),
+    whole: load(words.whole, { ...place, x: middle, align: 'middle' }),
+    front: load(words.front, { ...place, x: room.frontX + BESIDE, align: 'start' }),
+    limitsAt: said(textMark(words.limitsAt, middle, lastY, 'middle')),
+  };
 }
 
-/** The first of these lines whose three groups keep apart. */
-function firstClear(lines: readonly TextMark[][][]): TextMark[][] | null {
-  const apart = (a: TextMark[], b: TextMark[]) =>
-    a.every((one) => b.every((other) => !boxesMeet(textBox(one), textBox(other), 8)));
-  return lines.find(([a, b, c]) => apart(a!, b!) && apart(b!, c!) && apart(a!, c!)) ?? null;
+function stacked(words: AxleWords, room: AxleRoom): Words {
+  const [massY, limitY, lastY] = linesOf(room);
+  const place = { size: TEXT_FIGURE, massY, limitY };
+  const rear = load(words.rear, { ...place, x: room.rearX + BESIDE, align: 'start' });
+  const front = load(words.front, { ...place, x: room.frontX - BESIDE, align: 'end' });
+  return {
+    rear: { ...rear, limit: { ...rear.limit, x: EDGE } },
+    whole: load(words.whole, {
+      size: TEXT_FIGURE,
+      massY: limitY,
+      limitY: lastY,
+      x: room.width / 2,
+      align: 'middle',
+    }),
+    front: { ...front, limit: { ...front.limit, x: room.width - EDGE } },
+    limitsAt: said(textMark(words.limitsAt, room.width - EDGE, lastY, 'end')),
+  };
 }
 
-/** What the limits count, right of the front arrow where there is room; else the page says it. */
-function limitsAt(words: string, front: TextMark, frontX: number, y: number, width: number): TextMark | null {
-  const mark: TextMark = { text: words, x: width - 8, y, size: TEXT_MIN, align: 'end', bold: false };
-  const box = textBox(mark);
-  return words !== '' && box.x > frontX + BESIDE && !boxesMeet(box, textBox(front), 8) ? mark : null;
+function linesOf(room: AxleRoom): readonly [number, number, number] {
+  const [mass, limit, last] = LINES;
+  return [room.topY + mass, room.topY + limit, room.topY + last];
+}
+
+interface Place {
+  readonly x: number;
+  readonly massY: number;
+  readonly limitY: number;
+  readonly size: number;
+  readonly align: Align;
+}
+
+function load(words: LoadWords, { x, massY, limitY, size, align }: Place): LoadMark {
+  const doubt = words.plusMinus === '' ? 0 : textWidth(` ${words.plusMinus}`, TEXT_MIN);
+  const whole = textWidth(words.mass, size) + doubt;
+  const left = align === 'start' ? x : align === 'middle' ? x - whole / 2 : x - whole;
+  const mass: TextMark = { ...textMark(words.mass, left, massY, 'start'), size, bold: true };
+  return {
+    texts: doubt === 0 ? [mass] : [mass, textMark(words.plusMinus, left + whole, massY, 'end')],
+    limit: { ...textMark(words.limit, x, limitY, align), bold: words.verdict === 'over' },
+    verdict: words.verdict,
+  };
+}
+
+function textMark(text: string, x: number, y: number, align: Align): TextMark {
+  return { text, x, y, size: TEXT_MIN, align, bold: false };
+}
+
+function said(mark: TextMark): TextMark | null {
+  return mark.text === '' ? null : mark;
+}
+
+/** Whether all words of an arrangement keep apart and inside the drawing. */
+function isClear({ rear, whole, front, limitsAt }: Words, width: number): boolean {
+  const groups = [rear, whole, front].flatMap(({ texts, limit }) => [texts, [limit]]);
+  const all = limitsAt === null ? groups : [...groups, [limitsAt]];
+  const boxes = all.map((texts) => texts.map(textBox));
+  const inside = boxes.flat().every((box) => box.x >= 4 && box.x + box.width <= width - 4);
+  const apart = boxes.every((group, index) =>
+    boxes.slice(index + 1).every((other) => group.every((a) => other.every((b) => !touch(a, b)))),
+  );
+  return inside && apart;
+}
+
+/** Words side by side need air between them; words over each other only must not overlap. */
+function touch(a: ReturnType<typeof textBox>, b: ReturnType<typeof textBox>): boolean {
+  return boxesMeet({ ...a, x: a.x - APART, width: a.width + 2 * APART }, b);
 }

@@ -1,11 +1,41 @@
-import { at } from '../hatch.ts';
+import { type Corner, pathThrough } from './pen.ts';
 import type { Shape } from './shapes.ts';
+import type { BodyPoint } from './sideViewInput.ts';
 import type { WheelMark } from './wheelShapes.ts';
 
 /** Proportions of no machine in particular, for the dashed outline: mm. */
 const WHEELBASE = 1600;
 const RADIUS = 310;
 const HEIGHT = 1300;
+
+const OUTLINE: readonly Corner[] = [
+  [-190, 815, 30],
+  [180, 815, 60],
+  [260, 740, 60],
+  [640, 740, 70],
+  [760, 955, 110],
+  [1090, 960, 60],
+  [1150, 1010, 20],
+  [1070, 1270, 12],
+  [1110, 1270, 12],
+  [1290, 1030, 40],
+  [1440, 870, 60],
+  [1330, 640, 50],
+  [1180, 560, 60],
+  [1130, 180, 70],
+  [600, 180, 70],
+  [520, 560, 60],
+  [300, 590, 60],
+  [-170, 720, 30],
+];
+const ARM: readonly Corner[] = [
+  [0, RADIUS],
+  [550, 345],
+];
+const FORK: readonly Corner[] = [
+  [WHEELBASE, RADIUS],
+  [1385, 715],
+];
 
 /** Two wheels and one line over them, all dashed: a picture that says it is not true yet. */
 export function emptyShapes(
@@ -27,8 +57,10 @@ export function emptyShapes(
   });
   const rearWheel = wheel(left);
   const frontWheel = wheel(left + WHEELBASE * pxPerMm);
-  const spot = (x: number, height: number) => `${at(left + x * pxPerMm)} ${at(groundY - height * pxPerMm)}`;
-  const outline = `M${spot(-180, 800)}Q${spot(200, 700)} ${spot(620, 760)}Q${spot(800, 990)} ${spot(1040, 960)}L${spot(1220, 1240)}L${spot(1340, 900)}L${spot(1380, 660)}L${spot(1120, 260)}Q${spot(1100, 180)} ${spot(1000, 180)}L${spot(640, 180)}Q${spot(540, 180)} ${spot(520, 300)}L${spot(420, 600)}Z`;
+  const plot = ({ xMm, heightMm }: BodyPoint) => ({
+    x: left + xMm * pxPerMm,
+    y: groundY - heightMm * pxPerMm,
+  });
   const dashed = (d: string): Shape => ({ kind: 'path', look: 'line', guess: true, d });
   const ring = ({ axle }: WheelMark): Shape => ({
     kind: 'circle',
@@ -44,9 +76,9 @@ export function emptyShapes(
     shapes: [
       ring(rearWheel),
       ring(frontWheel),
-      dashed(outline),
-      dashed(`M${spot(0, RADIUS)}L${spot(530, 340)}`),
-      dashed(`M${spot(WHEELBASE, RADIUS)}L${spot(1320, 830)}`),
+      dashed(pathThrough(OUTLINE, plot)),
+      dashed(pathThrough(ARM, plot, true)),
+      dashed(pathThrough(FORK, plot, true)),
     ],
   };
 }

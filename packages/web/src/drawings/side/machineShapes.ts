@@ -39,14 +39,9 @@ export function chassisShapes(
   sheet: Sheet,
 ): readonly Shape[] {
   const { pivot } = build;
-  const arm: Shape = {
-    kind: 'limbs',
-    look: 'body',
-    guess: isGuess(build, 'swingarm pivot'),
-    limbs: [{ d: pathThrough([spotOf(rear), spotOf(pivot)], sheet.plot, true), width: 54 * sheet.pxPerMm }],
-  };
   return [
-    arm,
+    limb([spotOf(pivot), [pivot.xMm - 30, build.seat.heightMm - 120]], 52, sheet, false),
+    limb([spotOf(rear), spotOf(pivot)], 54, sheet, isGuess(build, 'swingarm pivot')),
     disc(rear, 17, 'body', sheet),
     disc(pivot, 15, 'body', sheet, isGuess(build, 'swingarm pivot')),
     ...forkShapes(build, front, sheet),
@@ -191,7 +186,7 @@ function engineShapes(build: Build, sheet: Sheet): readonly Shape[] {
   const floor = 165;
   const head = steeringAt(build, seat.heightMm + 60);
   return [
-    limb([head, [ahead - 20, 230]], 40, sheet, false),
+    limb([head, [ahead - 55, 235]], 40, sheet, false),
     outline(
       [
         [back + 20, top, 40],
@@ -213,32 +208,59 @@ function engineShapes(build: Build, sheet: Sheet): readonly Shape[] {
       'detail',
     ),
     disc({ xMm: (back + ahead) / 2 - 30, heightMm: floor + 105 }, 70, 'detail', sheet),
+    limb(
+      [
+        [ahead - 60, floor + 22],
+        [back - 40, floor + 34],
+      ],
+      34,
+      sheet,
+      false,
+    ),
+    limb(
+      [
+        [back - 60, floor + 40],
+        [back - 330, floor + 74],
+      ],
+      82,
+      sheet,
+      false,
+    ),
   ];
 }
 
-function cowlShapes(head: Spot, seatMm: number, sheet: Sheet): readonly Shape[] {
-  const [hx] = head;
+/** A screen and a cowl as plain sheets, set on the steering head. */
+function cowlShapes([hx]: Spot, seatMm: number, sheet: Sheet): readonly Shape[] {
   return [
     outline(
       [
-        [hx + 60, seatMm + 215, 10],
-        [hx + 84, seatMm + 215, 10],
-        [hx - 62, seatMm + 520, 14],
-        [hx - 96, seatMm + 520, 14],
+        [hx + 40, seatMm + 250, 8],
+        [hx + 76, seatMm + 250, 8],
+        [hx - 78, seatMm + 540, 16],
+        [hx - 118, seatMm + 540, 16],
       ],
       sheet,
       false,
     ),
     outline(
       [
-        [hx - 50, seatMm + 180, 40],
-        [hx + 110, seatMm + 245, 50],
-        [hx + 190, seatMm + 110, 70],
-        [hx + 110, seatMm - 60, 50],
-        [hx - 40, seatMm - 30, 50],
+        [hx - 105, seatMm + 205, 24],
+        [hx + 70, seatMm + 285, 40],
+        [hx + 215, seatMm + 125, 50],
+        [hx + 120, seatMm - 95, 40],
+        [hx - 15, seatMm - 165, 40],
+        [hx - 75, seatMm - 20, 40],
       ],
       sheet,
       false,
+    ),
+    line(
+      [
+        [hx - 40, seatMm + 130],
+        [hx + 165, seatMm + 95],
+      ],
+      sheet,
+      'detail',
     ),
   ];
 }
@@ -273,6 +295,7 @@ export function line(corners: readonly Corner[], sheet: Sheet, look: Look): Shap
   return { kind: 'path', look, guess: false, d: pathThrough(corners, sheet.plot, true) };
 }
 
+/** A rounded bar through its corners; where its figure is a guess and it is straight, its dashed outline. */
 export function limb(
   corners: readonly Corner[],
   widthMm: number,
@@ -280,12 +303,25 @@ export function limb(
   guess: boolean,
   look: Look = 'body',
 ): Shape {
+  const [from, to] = corners;
+  if (guess && corners.length === 2) return outline(capsule(from!, to!, widthMm / 2), sheet, true, look);
   return {
     kind: 'limbs',
     look,
     guess,
     limbs: [{ d: pathThrough(corners, sheet.plot, true), width: widthMm * sheet.pxPerMm }],
   };
+}
+
+function capsule(from: Corner, to: Corner, half: number): readonly Corner[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [x, height] = [((to[0] - from[0]) / length) * half, ((to[1] - from[1]) / length) * half];
+  return [
+    [from[0] - x - height, from[1] - height + x, half],
+    [to[0] + x - height, to[1] + height + x, half],
+    [to[0] + x + height, to[1] + height - x, half],
+    [from[0] - x + height, from[1] - height - x, half],
+  ];
 }
 
 export function disc(centre: BodyPoint, radiusMm: number, look: Look, sheet: Sheet, guess = false): Shape {

@@ -28,7 +28,7 @@ const THIGH = 430;
 const SHIN = 430;
 const UPPER_ARM = 300;
 const FOREARM = 300;
-const HEAD_RADIUS = 138;
+const HEAD_RADIUS = 132;
 
 /** Seat height that a person with this mass centre sits at. */
 export function seatUnder(massCentre: BodyPoint): number {
@@ -40,10 +40,10 @@ export function riderFigure(massCentre: BodyPoint, marks: Landmarks): Figure {
   return figure(massCentre, 0.16, marks.grip, [325, -475]);
 }
 
-/** Anyone else: hands on their own thighs, feet higher up. */
+/** Anyone else: hands on whoever sits in front, feet higher up. */
 export function passengerFigure(massCentre: BodyPoint): Figure {
   const hip = hipOf(massCentre);
-  return figure(massCentre, 0.05, [hip[0] + 300, hip[1] + 120], [265, -445]);
+  return figure(massCentre, 0.07, [hip[0] + 440, hip[1] + 150], [265, -445]);
 }
 
 /** Top of the helmet over the mass centre, and how far the figure reaches behind and ahead of it, for laying out. */

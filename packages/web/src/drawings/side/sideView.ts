@@ -1,4 +1,4 @@
-import type { Box, Point } from '../box.ts';
+import { type Box, holds, type Point } from '../box.ts';
 import { centredBaseline, TEXT_FIGURE, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
 import { type AxleMarks, axleMarks } from './axleMarks.ts';
@@ -27,7 +27,7 @@ import type { Shape } from './shapes.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import { type Frame, frontAxle, onDrawing, rearAxle, standing } from './standing.ts';
 import { type TagMark, tagMarks, tagSizeOf } from './tagMarks.ts';
-import { slotsOf } from './tags.ts';
+import { dotArea, slotsOf } from './tags.ts';
 import { guardShape, type WheelMark, wheelShapes } from './wheelShapes.ts';
 
 /** The side view, ready to paint: CSS px, origin top left. */
@@ -74,11 +74,11 @@ export interface SideViewSize {
   readonly height: number;
 }
 
-/** Under the ground: the dimension, the axle loads, their limits. */
-const BELOW_GROUND = 86;
+/** Under the ground: the dimension, the axle loads, their limits, what those count. */
+const BELOW_GROUND = 100;
 const AXLE_WORDS_FROM = 20;
 const DIMENSION_AT = 16;
-/** Below this width only the selected thing has a tag. */
+/** Below this width nothing has a tag: the page lists the things instead. */
 const TAGS_FROM_WIDTH = 560;
 /** A helmet's height, for scale. */
 const HEIGHT_MM = 1560;
@@ -148,7 +148,7 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
   const { width, height } = size;
   const groundY = height - BELOW_GROUND;
   const scenery = sceneryOf(machine, input);
-  const tagged = width < TAGS_FROM_WIDTH ? carried.filter((thing) => thing.selected) : carried;
+  const tagged = width < TAGS_FROM_WIDTH ? [] : carried;
   const tag = tagSizeOf(tagged);
   const keyBox = width < TAGS_FROM_WIDTH ? null : cornerBox(width, groundY, tag);
   const scene = {
@@ -156,9 +156,10 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     dots: tagged.map((thing) => standing(thing, stance)),
     heightMm: HEIGHT_MM,
   };
-  const { frame, slots } = fit(scene, width, groundY, tagged.length, tag, keyBox);
+  const { frame, slots } = fit(scene, width, groundY, tag, keyBox);
   const plot = (point: BodyPoint) => onDrawing(standing(point, stance), frame);
-  const seated = mostNeeded(tagged).slice(0, slots.length);
+  const area = dotArea(width, groundY, tag);
+  const seated = mostNeeded(tagged.filter((thing) => holds(area, plot(thing)))).slice(0, slots.length);
   const tags = tagMarks(
     seated.map((thing) => ({ thing, dot: plot(thing) })),
     slots,
@@ -187,14 +188,13 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     axles:
       input.axles === null
         ? null
-        : axleMarks(
-            input.axles,
-            rearWheel.axle.x,
-            frontWheel.axle.x,
-            groundY + AXLE_WORDS_FROM,
+        : axleMarks(input.axles, {
+            rearX: rearWheel.axle.x,
+            frontX: frontWheel.axle.x,
             groundY,
+            topY: groundY + AXLE_WORDS_FROM,
             width,
-          ),
+          }),
     dimension:
       selected === undefined
         ? null
@@ -306,7 +306,7 @@ function shapesOf(
     ...carrierShapes(input.carried, drawn, landmarks, sheet),
     ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
     ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),
-    guardShape(frontWheel, sheet.pxPerMm, 0.75, -1.15),
+    guardShape(frontWheel, sheet.pxPerMm, 0.5, -1.2),
     ...chassisShapes(build, scenery.rear, scenery.front, sheet),
     ...bodyShapes(build, landmarks, sheet),
     ...shapesFor(drawn.filter((parcel) => !inFront.has(parcel.place))),
@@ -320,25 +320,31 @@ function wheelAt(axle: Point, radiusMm: number, frame: Frame): WheelMark {
   return { axle, radius: radiusMm * frame.pxPerMm, loadedRadius: frame.groundY - axle.y };
 }
 
-/** The words stand in the middle of the line where they fit, else beyond the thing's end of it, inside the drawing. */
+/** The words stand in the middle of the line where they fit, else beyond the thing's end of it, else beyond the axle. */
 function dimensionOf(words: string, axleX: number, thingX: number, y: number, width: number): DimensionMark {
   const room = textWidth(words, TEXT_MIN) + 12;
-  const apart = Math.abs(thingX - axleX);
   const away = thingX < axleX ? -1 : 1;
   const beyond = thingX + away * 8;
-  const fitsBeyond = away < 0 ? beyond - room > 4 : beyond + room < width - 4;
-  const inside = apart > room + 24 || !fitsBeyond;
+  const text = (x: number, align: TextMark['align']): TextMark => ({
+    text: words,
+    x,
+    y: centredBaseline(y, TEXT_MIN),
+    size: TEXT_MIN,
+    align,
+    bold: false,
+  });
+  const outward = away < 0 ? 'end' : 'start';
+  const inward = away < 0 ? 'start' : 'end';
+  const fitsBeyond = away < 0 ? beyond > room : beyond + room < width;
   return {
     from: { x: axleX, y },
     to: { x: thingX, y },
-    text: {
-      text: words,
-      x: inside ? (axleX + thingX) / 2 : beyond,
-      y: centredBaseline(y, TEXT_MIN),
-      size: TEXT_MIN,
-      align: inside ? 'middle' : away < 0 ? 'end' : 'start',
-      bold: false,
-    },
+    text:
+      Math.abs(thingX - axleX) > room + 24
+        ? text((axleX + thingX) / 2, 'middle')
+        : fitsBeyond
+          ? text(beyond, outward)
+          : text(axleX - away * 12, inward),
   };
 }
 

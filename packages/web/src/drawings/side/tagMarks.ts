@@ -13,9 +13,11 @@ export interface TagMark {
   readonly overLimit: boolean;
 }
 
-const PADDING = 9;
-const TEXT_WIDEST = 112;
+const PADDING = 8;
+const TEXT_WIDEST = 95;
 const LINE = 1.22;
+/** The thick left edge of a tag whose limit is passed. */
+const EDGE_OVER = 6;
 
 /** One size for all tags of a drawing: wide enough for every label, high enough for a finger (64 px). */
 export function tagSizeOf(carried: readonly Carried[]): TagSize {
@@ -64,6 +66,11 @@ function tagTexts(thing: Carried, box: Box): readonly TextMark[] {
   return lines.map((line) => {
     const baseline = y + line.size * 0.95;
     y += line.size * LINE;
-    return { ...line, x: box.x + box.width / 2, y: baseline, align: 'middle' as const };
+    return {
+      ...line,
+      x: box.x + (box.width + (thing.overLimit ? EDGE_OVER : 0)) / 2,
+      y: baseline,
+      align: 'middle' as const,
+    };
   });
 }

@@ -1,4 +1,4 @@
-import { type Box, boxesMeet, clamp, distance, type Point } from '../box.ts';
+import { type Box, boxesMeet, clamp, type Point } from '../box.ts';
 
 /** Somewhere a tag may stand: its box, where its leader leaves it and where that leader bends. */
 export interface Slot {
@@ -58,7 +58,7 @@ export function seatTags(dots: readonly Point[], slots: readonly Slot[]): readon
       `seatTags: ${dots.length} tags for ${slots.length} places; there must be a place for each`,
     );
   }
-  const length = (dot: number, slot: number) => distance(dots[dot]!, slots[slot]!.bend);
+  const length = (dot: number, slot: number) => leaderLength(dots[dot]!, slots[slot]!.bend);
   const seats = nearestFirst(dots, slots, length);
   for (let round = 0; round < ROUNDS_MOST; round += 1) {
     if (!improve(seats, slots.length, length)) break;
@@ -66,6 +66,12 @@ export function seatTags(dots: readonly Point[], slots: readonly Slot[]): readon
   return seats.map((slot) => slots[slot]!);
 }
 
+/** Length of a leader with rises counted more than runs: flat leaders read best. Still a norm, so trading still uncrosses. */
+export function leaderLength(dot: Point, bend: Point): number {
+  return Math.hypot(dot.x - bend.x, RISE_COUNTS * (dot.y - bend.y));
+}
+
+const RISE_COUNTS = 1.7;
 const ROUNDS_MOST = 200;
 /** Trades that gain less than this many px are no gain: keeps rounding from trading for ever. */
 const GAIN_LEAST = 1e-9;

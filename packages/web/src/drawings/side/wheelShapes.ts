@@ -13,7 +13,7 @@ export interface WheelMark {
 const SPOKES = 10;
 const RIM = 0.73;
 const HUB = 0.15;
-const GUARD_GAP_MM = 24;
+const GUARD_GAP_MM = 34;
 
 /** Tyre, rim, hub and plain spokes; the tyre is cut off where it stands on the ground. */
 export function wheelShapes(wheel: WheelMark, guess: boolean): readonly Shape[] {

@@ -1,0 +1,274 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boxesMeet, isInside, type Point } from '../box.ts';
+import { ninthings, sideViews, stanceOn, tourer, traveller } from '../invented.ts';
+import { TEXT_MIN, textBox } from '../lettering.ts';
+import { EMPTY_SENTENCE, sideView, sideViewSentence, sideViewTable } from './sideView.ts';
+import type { Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
+
+const TABLET = { width: 728, height: 520 };
+const DESK = { width: 640, height: 470 };
+const PHONE = { width: 390, height: 380 };
+
+const input = sideViews['nine things on a tourer']!;
+
+const figures: fc.Arbitrary<MachineFigures> = fc.record({
+  wheelbaseMm: fc.integer({ min: 1350, max: 1850 }),
+  rake: fc.option(fc.double({ min: 0.38, max: 0.62, noNaN: true })),
+  forkOffsetMm: fc.option(fc.integer({ min: 20, max: 65 })),
+  pivot: fc.option(
+    fc.record({ xMm: fc.integer({ min: 450, max: 600 }), heightMm: fc.integer({ min: 320, max: 400 }) }),
+  ),
+  seat: fc.option(
+    fc.record({ xMm: fc.integer({ min: 420, max: 640 }), heightMm: fc.integer({ min: 660, max: 870 }) }),
+  ),
+  rear: fc.record({
+    tyreRadiusMm: fc.option(fc.integer({ min: 295, max: 345 })),
+    referenceTravelMm: fc.constant(0),
+    shocks: fc.constantFrom(1 as const, 2 as const),
+  }),
+  front: fc.record({
+    tyreRadiusMm: fc.option(fc.integer({ min: 295, max: 345 })),
+    referenceTravelMm: fc.constant(0),
+  }),
+});
+
+const kinds = fc.constantFrom(
+  ['person', 'rider seat'],
+  ['person', 'passenger seat'],
+  ['item', 'rear box'],
+  ['item', 'side cases'],
+  ['item', 'tank bag'],
+  ['item', 'rack'],
+  ['item', 'other'],
+  ['place', 'rack'],
+  ['fuel', 'tank'],
+) as fc.Arbitrary<[Carried['kind'], Carried['place']]>;
+
+const carried: fc.Arbitrary<readonly Carried[]> = fc
+  .array(
+    fc.record({
+      kind: kinds,
+      xMm: fc.integer({ min: -450, max: 1300 }),
+      heightMm: fc.integer({ min: 450, max: 1150 }),
+      label: fc.constantFrom('Perrin', 'top box', 'tools under the seat', 'side cases, both', 'bed roll'),
+      mass: fc.constantFrom('4 kg', '91 kg', '11.5 of 10', '2 × 6 kg'),
+      overLimit: fc.boolean(),
+      selected: fc.boolean(),
+    }),
+    { maxLength: 10 },
+  )
+  .map((things) =>
+    things.map(({ kind: [kind, place], ...thing }, index) => ({
+      ...thing,
+      id: String(index),
+      kind,
+      place,
+      standsOn: index === 0 ? null : String(index - 1),
+      offset: `${Math.abs(thing.xMm)} ${thing.xMm < 0 ? 'behind' : 'ahead'}`,
+    })),
+  );
+
+const anyInput: fc.Arbitrary<SideViewInput> = fc
+  .record({
+    machine: figures,
+    travels: fc.tuple(fc.integer({ min: 0, max: 110 }), fc.integer({ min: 0, max: 130 })),
+    carried,
+  })
+  .map(({ machine, travels: [rear, front], carried: things }) => ({
+    ...input,
+    machine,
+    carried: things,
+    stance: stanceOn(machine, rear, front, 14, 10),
+  }));
+
+function crossing(a: Point, b: Point, c: Point, d: Point): boolean {
+  const side = (p: Point, q: Point, r: Point) => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+  return side(a, b, c) * side(a, b, d) < -1e-6 && side(c, d, a) * side(c, d, b) < -1e-6;
+}
+
+describe('a machine to scale', () => {
+  it('has its wheels as far apart as its figures say, measured over the px of a millimetre', () => {
+    // With straight rear travel and a fork without rake, level and at its reference travel, the axles stand a wheelbase apart.
+    const level = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0 };
+    for (const machine of [tourer, traveller]) {
+      const marks = sideView({ ...input, machine, stance: level }, TABLET);
+      expect((marks.frontWheel.axle.x - marks.rearWheel.axle.x) / marks.pxPerMm).toBeCloseTo(
+        machine.wheelbaseMm,
+        6,
+      );
+      expect(marks.rearWheel.radius / marks.pxPerMm).toBeCloseTo(machine.rear.tyreRadiusMm ?? Number.NaN, 6);
+    }
+  });
+
+  it('stands on the ground by the loaded radii of its tyres', () => {
+    fc.assert(
+      fc.property(anyInput, (any) => {
+        const marks = sideView(any, TABLET);
+        const pressed = (wheel: { radius: number; loadedRadius: number }) =>
+          (wheel.radius - wheel.loadedRadius) / marks.pxPerMm;
+        expect(pressed(marks.rearWheel)).toBeCloseTo(14, 5);
+        expect(pressed(marks.frontWheel)).toBeCloseTo(10, 5);
+      }),
+      { seed: 31, numRuns: 60 },
+    );
+  });
+
+  it('lifts a wheel off the ground line where the state says so', () => {
+    const raised = stanceOn(tourer, 0, 0, -40, 10);
+    const { rearWheel } = sideView({ ...input, stance: raised }, TABLET);
+    expect(rearWheel.loadedRadius).toBeGreaterThan(rearWheel.radius);
+  });
+
+  it('sinks at the rear as the rear wheel moves up into it', () => {
+    const seatOf = (travel: number) => {
+      const stance = stanceOn(tourer, travel, 40, 15, 10);
+      const marks = sideView({ ...input, stance, carried: [ninthings[0]!] }, TABLET);
+      return (marks.groundY - marks.dots[0]!.at.y) / marks.pxPerMm;
+    };
+    expect(seatOf(70)).toBeLessThan(seatOf(20) - 25);
+  });
+
+  it('names what is not known, and dashes it', () => {
+    const marks = sideView({ ...input, machine: traveller }, TABLET);
+    expect(marks.guesses).toEqual(['rake', 'fork offset', 'swingarm pivot', 'seat', 'front tyre']);
+    expect(marks.shapes.some((shape) => shape.guess)).toBe(true);
+    expect(sideView(input, TABLET).shapes.every((shape) => !shape.guess)).toBe(true);
+  });
+
+  it('without figures is a dashed outline and one sentence', () => {
+    const marks = sideView({ ...input, machine: null }, PHONE);
+    expect(marks.shapes.every((shape) => shape.guess)).toBe(true);
+    expect(marks.sentence.map((line) => line.text).join(' ')).toBe(EMPTY_SENTENCE);
+    for (const line of marks.sentence) {
+      expect(isInside(textBox(line), { x: 0, y: 0, ...PHONE })).toBe(true);
+    }
+  });
+});
+
+describe('what is on it', () => {
+  it('has its dot at its mass centre, moved with the body', () => {
+    const level = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0 };
+    const marks = sideView({ ...input, stance: level }, TABLET);
+    for (const thing of input.carried) {
+      const dot = marks.dots.find(({ id }) => id === thing.id)!;
+      expect((dot.at.x - marks.rearWheel.axle.x) / marks.pxPerMm).toBeCloseTo(thing.xMm, 6);
+      expect((marks.groundY - dot.at.y) / marks.pxPerMm).toBeCloseTo(thing.heightMm, 6);
+    }
+  });
+
+  it('has a tag each on a tablet and at a desk, for nine things', () => {
+    expect(sideView(input, TABLET).untagged).toEqual([]);
+    expect(sideView(input, DESK).untagged).toEqual([]);
+  });
+
+  it('has tags that hide neither each other, the kept place nor a wheel, and leaders that do not cross', () => {
+    fc.assert(
+      fc.property(anyInput, fc.constantFrom(TABLET, DESK), (any, size) => {
+        const marks = sideView(any, size);
+        const boxes = [...marks.tags.map((tag) => tag.box), marks.keyBox!];
+        boxes.forEach((box, index) => {
+          expect(isInside(box, { x: 0, y: 0, width: size.width, height: marks.groundY })).toBe(true);
+          for (const other of boxes.slice(index + 1)) expect(boxesMeet(box, other)).toBe(false);
+        });
+        for (const { box } of marks.tags) {
+          for (const { axle, radius } of [marks.rearWheel, marks.frontWheel]) {
+            const x = Math.min(box.x + box.width, Math.max(box.x, axle.x));
+            const y = Math.min(box.y + box.height, Math.max(box.y, axle.y));
+            expect(Math.hypot(x - axle.x, y - axle.y)).toBeGreaterThanOrEqual(radius);
+          }
+        }
+        const lines = marks.tags.flatMap(({ id, leader: [port, bend, dot] }) => [
+          { id, from: port, to: bend },
+          { id, from: bend, to: dot },
+        ]);
+        for (const a of lines) {
+          for (const b of lines) {
+            if (a.id < b.id) expect(crossing(a.from, a.to, b.from, b.to)).toBe(false);
+          }
+        }
+        expect(marks.tags.length + marks.untagged.length).toBe(any.carried.length);
+      }),
+      { seed: 32, numRuns: 150 },
+    );
+  });
+
+  it('is listed instead of tagged on a phone', () => {
+    const marks = sideView(input, PHONE);
+    expect(marks.tags).toEqual([]);
+    expect(marks.untagged.length).toBe(9);
+    expect(marks.keyBox).toBe(null);
+  });
+
+  it('keeps the tag of the selected thing before any other', () => {
+    fc.assert(
+      fc.property(anyInput, (any) => {
+        const things = any.carried.map((thing, index) => ({ ...thing, selected: index === 3 }));
+        const marks = sideView({ ...any, carried: things }, DESK);
+        const dropped = things.filter((thing) => marks.untagged.includes(thing.id));
+        const kept = marks.tags.length;
+        if (kept > 0 && dropped.some((thing) => thing.selected)) {
+          // Only a dot outside the tags' own area may cost the selected thing its tag.
+          const dot = marks.dots.find((mark) => mark.selected)!;
+          expect(dot.at.x < 130 || dot.at.x > DESK.width - 130 || dot.at.y < 90).toBe(true);
+        }
+      }),
+      { seed: 33, numRuns: 60 },
+    );
+  });
+});
+
+describe('words on the side view', () => {
+  it('are at least 16 px, and stay inside the drawing', () => {
+    for (const any of Object.values(sideViews)) {
+      for (const size of [TABLET, DESK, PHONE]) {
+        const { axles, dimension, tags, sentence } = sideView(any, size);
+        const loads = axles === null ? [] : [axles.rear, axles.whole, axles.front];
+        const texts = [
+          ...tags.flatMap((tag) => tag.texts),
+          ...loads.flatMap((load) => [...load.texts, load.limit]),
+          ...(axles?.limitsAt ? [axles.limitsAt] : []),
+          ...(dimension === null ? [] : [dimension.text]),
+          ...sentence,
+        ];
+        for (const text of texts) {
+          expect(text.size).toBeGreaterThanOrEqual(TEXT_MIN);
+          expect(isInside(textBox(text), { x: 0, y: 0, ...size })).toBe(true);
+        }
+      }
+    }
+  });
+
+  it('in a tag stay inside it', () => {
+    for (const tag of sideView(input, TABLET).tags) {
+      for (const text of tag.texts) expect(isInside(textBox(text), tag.box)).toBe(true);
+    }
+  });
+
+  it('measure the selected thing from the rear axle', () => {
+    const marks = sideView(input, TABLET);
+    const { from, to, text } = marks.dimension!;
+    expect(text.text).toBe('330 behind');
+    expect(from.x).toBe(marks.rearWheel.axle.x);
+    expect(to.x).toBe(marks.dots.find((dot) => dot.selected)!.at.x);
+  });
+
+  it('say every thing and every wheel in the table, and what is dashed in its caption', () => {
+    const table = sideViewTable({ ...input, machine: traveller });
+    expect(table.rows.map(([first]) => first)).toEqual([
+      ...input.carried.map((thing) => thing.label),
+      'Rear wheel',
+      'Front wheel',
+      'Both',
+    ]);
+    expect(table.caption).toContain('swingarm pivot');
+    for (const row of table.rows) expect(row.length).toBe(table.headings.length);
+  });
+
+  it('are spoken whole', () => {
+    const carrier = input.carried.find((thing) => thing.label === 'carrier')!;
+    expect(sideViewSentence(carrier)).toBe(
+      'carrier: 11.5 of 10; from the rear axle 330 behind; over its limit.',
+    );
+  });
+});
