@@ -1,0 +1,33 @@
+import type { DrawingTable } from './table.ts';
+import './drawing.css';
+
+/** A drawing said as a table, folded away until it is asked for. */
+export function AsTable({ table }: { table: DrawingTable }) {
+  return (
+    <details className="as-table">
+      <summary>As table</summary>
+      <table>
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {table.headings.map((heading) => (
+              <th key={heading} scope="col">
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map(([first, ...cells]) => (
+            <tr key={`${first} ${cells.join()}`}>
+              <th scope="row">{first}</th>
+              {cells.map((cell, index) => (
+                <td key={table.headings[index + 1]}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}

@@ -1,0 +1,45 @@
+import { Lettering } from '../Lettering.tsx';
+import { textBox } from '../lettering.ts';
+import type { AxleMarks, LoadMark } from './axleMarks.ts';
+
+/** What stands on each wheel, under the ground line, with its limit. */
+export function AxleLoads({ marks }: { marks: AxleMarks }) {
+  return (
+    <g>
+      {marks.arrows.map(({ x, from, to }) => (
+        <g key={x} className="side-arrow">
+          <path d={`M${x} ${from}V${to + 8}`} />
+          <path className="side-arrow-head" d={`M${x} ${to}L${x + 5} ${to + 13}H${x - 5}Z`} />
+        </g>
+      ))}
+      <Load mark={marks.rear} />
+      <Load mark={marks.whole} />
+      <Load mark={marks.front} />
+      {marks.limitsAt !== null && <Lettering texts={[marks.limitsAt]} className="lettering-quiet" />}
+    </g>
+  );
+}
+
+function Load({ mark }: { mark: LoadMark }) {
+  const box = textBox(mark.limit);
+  return (
+    <g className="side-load" data-verdict={mark.verdict}>
+      {mark.verdict === 'over' && (
+        <rect className="side-load-edge" x={box.x - 8} y={box.y} width={5} height={box.height} />
+      )}
+      {mark.verdict === 'unknown' && (
+        <rect
+          className="side-load-unknown"
+          x={box.x - 4}
+          y={box.y - 1}
+          width={box.width + 8}
+          height={box.height + 2}
+          rx={4}
+        />
+      )}
+      <Lettering texts={mark.texts.slice(0, 1)} />
+      <Lettering texts={mark.texts.slice(1)} className="lettering-quiet" />
+      <Lettering texts={[mark.limit]} className="lettering-quiet side-load-limit" />
+    </g>
+  );
+}
