@@ -1,3 +1,4 @@
+import { axisInMm } from './ladder/axis.ts';
 import type { LadderInput, LadderLane } from './ladder/ladderInput.ts';
 import type { ReachInput, ReachLane } from './reach/reachInput.ts';
 import type { AxleWords, Carried, MachineFigures, SideViewInput, Stance } from './side/sideViewInput.ts';
@@ -207,10 +208,11 @@ function measured(atMm: number): LadderLane['measured'] {
 export const rearLadder: LadderInput = {
   end: 'rear',
   title: 'Rear wheel travel, mm',
+  axis: axisInMm,
   travelMaxMm: 86,
   travelMaxWords: '86',
   hangsAtMm: 0,
-  hangsWords: '0',
+  hangsWords: 'hangs 0',
   rubberFromMm: 60,
   chosenId: 'C',
   firstLoad: 0,
@@ -233,7 +235,7 @@ export const frontLadder: LadderInput = {
   travelMaxMm: 110,
   travelMaxWords: '110',
   hangsAtMm: 4,
-  hangsWords: '4',
+  hangsWords: 'hangs 4',
   rubberFromMm: 94,
   lanes: [
     lane(null, [22, 33, 3], { measured: measured(27) }),

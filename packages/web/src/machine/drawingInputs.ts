@@ -1,4 +1,5 @@
 import type { EndView, LoadView, PictureView, StandView } from '@sagwright/workbench/page/shapes';
+import { axisInInches, axisInMm } from '../drawings/ladder/axis.ts';
 import type { LadderInput, LadderLane } from '../drawings/ladder/ladderInput.ts';
 import type { AxleWords, Carried, SideViewInput } from '../drawings/side/sideViewInput.ts';
 import { ladder, loads as loadWords, picture as words } from '../words/machine.ts';
@@ -111,6 +112,7 @@ export function ladderInput(
   return {
     end,
     title: ladder.title(end, unit),
+    axis: unit === 'in' ? axisInInches : axisInMm,
     travelMaxMm: view.travelMaxMm,
     travelMaxWords: view.travelMaxWords,
     hangsAtMm: view.hangsMm,

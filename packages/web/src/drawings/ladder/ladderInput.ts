@@ -1,3 +1,5 @@
+import type { LadderAxis } from './axis.ts';
+
 /**
  * One end's ladder. All lengths are millimetres of wheel travel from the hard extension stop, compression positive.
  * Words come ready for the eye and the ear: only they know how many digits the ± supports.
@@ -6,11 +8,13 @@ export interface LadderInput {
   readonly end: 'rear' | 'front';
   /** What the ladder measures, over it: "Rear wheel travel, mm". */
   readonly title: string;
+  /** The unit of the numbers at the left: `axisInMm` or `axisInInches`. Everything else is placed in millimetres. */
+  readonly axis: LadderAxis;
   readonly travelMaxMm: number;
   /** Total travel in words, as in "59 of 86". */
   readonly travelMaxWords: string;
   readonly hangsAtMm: number;
-  /** As in "hangs 4". */
+  /** "hangs 4". */
   readonly hangsWords: string;
   /** Where the bump rubber begins; null where nobody has read it. */
   readonly rubberFromMm: number | null;
@@ -44,7 +48,7 @@ export interface LadderRest {
   readonly toMm: number;
   /** Half-width of the doubt, beyond either edge of the band. */
   readonly plusMinusMm: number;
-  /** "59" and "2". */
   readonly words: string;
+  /** "2", beside "59"; empty where the doubt is not known. */
   readonly plusMinusWords: string;
 }

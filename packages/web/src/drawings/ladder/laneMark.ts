@@ -118,7 +118,7 @@ function restTexts(
   frame: LaneFrame,
 ): readonly TextMark[] {
   const number = lane.rest!.words;
-  const doubtWords = chosen ? `±${lane.rest!.plusMinusWords}` : null;
+  const doubtWords = chosen && lane.rest!.plusMinusWords !== '' ? `±${lane.rest!.plusMinusWords}` : null;
   const lines = linesOf(number, doubtWords, x, width);
   const height = Math.max(...lines.map((line) => textBox(line).y + textBox(line).height));
   const doubtBox = { x: x - 8, y: doubt.from, width: 16, height: doubt.to - doubt.from };

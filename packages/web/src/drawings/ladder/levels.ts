@@ -16,7 +16,7 @@ const LINE = TEXT_MIN * 1.2;
 export function levelsOf(input: LadderInput, yOf: (mm: number) => number): LevelMarks {
   const metalY = yOf(input.travelMaxMm);
   const named = [
-    { words: `hangs ${input.hangsWords}`, y: yOf(input.hangsAtMm) },
+    { words: input.hangsWords, y: yOf(input.hangsAtMm) },
     ...(input.rubberFromMm === null
       ? []
       : [{ words: 'rubber', y: Math.min(yOf(input.rubberFromMm), metalY - LINE) }]),

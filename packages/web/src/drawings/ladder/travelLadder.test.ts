@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { boxesMeet, isInside } from '../box.ts';
 import { frontLadder, longLadder, rearLadder } from '../invented.ts';
 import { TEXT_MIN, type TextMark, textBox } from '../lettering.ts';
+import { axisInInches } from './axis.ts';
 import type { LadderInput, LadderLane } from './ladderInput.ts';
 import { ladderScale, travelLadder, travelLadderSentence, travelLadderTable } from './travelLadder.ts';
 
@@ -149,6 +150,22 @@ describe('a travel ladder', () => {
       }),
       { seed: 52, numRuns: 200 },
     );
+  });
+});
+
+describe('the numbers at the left of a ladder', () => {
+  it('are whole inches at their place where the page is in inches', () => {
+    const marks = travelLadder({ ...rearLadder, axis: axisInInches }, { width: 356, pxPerMm: 3 });
+    expect(marks.tickTexts.map((text) => text.text)).toEqual(['0', '1', '2', '3']);
+    // 86 mm hold 33 whole tenths of 2.54 mm, and the stop itself.
+    expect(marks.ticks.length).toBe(34);
+    const numbered = marks.ticks.filter((tick) => tick.length === 16);
+    expect(numbered.map((tick) => Math.round((tick.y - marks.top) / 3))).toEqual([0, 25, 51, 76]);
+  });
+
+  it('stand at each 20 mm, with ticks at each 2 mm', () => {
+    expect(rear.tickTexts.map((text) => text.text)).toEqual(['0', '20', '40', '60', '80']);
+    expect(rear.ticks.length).toBe(44);
   });
 });
 

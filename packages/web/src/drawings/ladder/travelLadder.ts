@@ -84,7 +84,7 @@ export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks 
     right,
     bottom,
     hangsY: yOf(input.hangsAtMm),
-    ...axisOf(input.travelMaxMm, pxPerMm, left, yOf),
+    ...axisOf(input.axis, input.travelMaxMm, pxPerMm, left, yOf),
     levels: names.map((name) => ({ ...name, x: right + GAP })),
     quarterYs,
     rubber: rubberOf(input, left, right, yOf),
@@ -99,12 +99,12 @@ export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks 
 /** The ladder as a table, one row for each lane. */
 export function travelLadderTable(input: LadderInput): DrawingTable {
   return {
-    caption: `${input.title}; ${input.travelMaxWords} in all, counted from fully out; hangs at ${input.hangsWords}`,
+    caption: `${input.title}; ${input.travelMaxWords} in all, counted from fully out; ${input.hangsWords}; quarters are of all travel, rubber included`,
     headings: ['Load', 'Rests at', '±', 'Measured', 'Wanted', 'Note'],
     rows: input.lanes.map((lane) => [
       lane.name,
       lane.rest?.words ?? 'not worked out',
-      lane.rest?.plusMinusWords ?? '–',
+      lane.rest?.plusMinusWords || 'not known',
       lane.measured?.words ?? '–',
       lane.wanted?.words ?? '–',
       lane.note ?? '–',
@@ -114,15 +114,18 @@ export function travelLadderTable(input: LadderInput): DrawingTable {
 
 /** A lane as it is read out: "Load C, rear: rests at 59 of 86 millimetres, plus or minus 2; wanted 29 to 33; on the rubber." */
 export function travelLadderSentence(input: LadderInput, lane: LadderLane): string {
-  const said = [
-    lane.rest === null
-      ? 'not worked out'
-      : `rests at ${lane.rest.words} of ${input.travelMaxWords} millimetres, plus or minus ${lane.rest.plusMinusWords}`,
-  ];
+  const said = [restSaid(input, lane)];
   if (lane.measured !== null) said.push(`read ${lane.measured.words}`);
   if (lane.wanted !== null) said.push(`wanted ${lane.wanted.words}`);
   if (lane.note !== null) said.push(lane.note);
   return `${lane.name}, ${input.end}: ${said.join('; ')}.`;
+}
+
+function restSaid(input: LadderInput, lane: LadderLane): string {
+  if (lane.rest === null) return 'not worked out';
+  const { words, plusMinusWords } = lane.rest;
+  const doubt = plusMinusWords === '' ? '' : `, plus or minus ${plusMinusWords}`;
+  return `rests at ${words} of ${input.travelMaxWords} ${input.axis.spoken}${doubt}`;
 }
 
 /** Numbers, ticks and the axis line stand left of this; lanes begin a little right of it, levels end the drawing. */

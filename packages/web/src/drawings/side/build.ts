@@ -1,3 +1,4 @@
+import type { Spot } from './pen.ts';
 import type { BodyPoint, MachineFigures } from './sideViewInput.ts';
 
 /** A figure that was not known and had to be assumed to draw the machine; its part is dashed. */
@@ -46,4 +47,19 @@ export function buildOf(machine: MachineFigures): Build {
     shocks: rear.shocks,
     guesses: known.flatMap(([guess, figure]) => (figure === null ? [guess] : [])),
   };
+}
+
+export function isGuess(build: Build, guess: Guess): boolean {
+  return build.guesses.includes(guess);
+}
+
+/** A point of the fork leg's line at a height of the body, in the reference attitude. */
+export function legAt(build: Build, heightMm: number): Spot {
+  return [build.wheelbaseMm - (heightMm - build.frontRadiusMm) * Math.tan(build.rake), heightMm];
+}
+
+/** A point of the steering axis at a height: the leg's line, set back by the fork offset square to it. */
+export function steeringAt(build: Build, heightMm: number): Spot {
+  const [x] = legAt(build, heightMm);
+  return [x - build.forkOffsetMm / Math.cos(build.rake), heightMm];
 }

@@ -1,5 +1,6 @@
 import { clamp } from '../box.ts';
-import { type Landmarks, limb, line, outline, type Sheet } from './machineShapes.ts';
+import type { Landmarks } from './bodywork.ts';
+import { limb, line, outline, type Sheet } from './brush.ts';
 import type { Shape } from './shapes.ts';
 import type { Carried } from './sideViewInput.ts';
 
@@ -21,7 +22,7 @@ const USUAL: Readonly<Record<Carried['place'], readonly [number, number]>> = {
   'side cases': [500, 300],
   rack: [360, 190],
   'tank bag': [250, 150],
-  tank: [0, 0],
+  tank: [240, 120],
   other: [300, 130],
 };
 const LEAST_HEIGHT = 70;

@@ -1,5 +1,6 @@
 import type { Point } from '../box.ts';
-import { disc, type Landmarks, limb, outline, type Sheet } from './machineShapes.ts';
+import type { Landmarks } from './bodywork.ts';
+import { disc, limb, outline, type Sheet } from './brush.ts';
 import { pathThrough, type Spot, towards } from './pen.ts';
 import type { Shape } from './shapes.ts';
 import type { BodyPoint } from './sideViewInput.ts';

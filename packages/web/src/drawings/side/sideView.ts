@@ -1,34 +1,18 @@
 import { type Box, holds, type Point } from '../box.ts';
-import { centredBaseline, TEXT_FIGURE, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import { TEXT_FIGURE, type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
 import { type AxleMarks, axleMarks } from './axleMarks.ts';
-import { type Build, buildOf, type Guess } from './build.ts';
+import { buildOf, type Guess } from './build.ts';
+import { type DimensionMark, dimensionOf } from './dimension.ts';
 import { emptyShapes } from './emptyMachine.ts';
-import { fit, type Solid } from './fit.ts';
-import { carrierShapes, type Parcel, parcelShapes, parcelsOf } from './luggage.ts';
-import {
-  bodyShapes,
-  chassisShapes,
-  isGuess,
-  type Landmarks,
-  landmarksOf,
-  type Sheet,
-  shockShapes,
-} from './machineShapes.ts';
-import {
-  type Figure,
-  figureExtent,
-  passengerFigure,
-  personShapes,
-  riderFigure,
-  seatUnder,
-} from './people.ts';
+import { fit } from './fit.ts';
+import { sceneryOf, sceneryShapes, solidsOf } from './scenery.ts';
 import type { Shape } from './shapes.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
-import { type Frame, frontAxle, onDrawing, rearAxle, standing } from './standing.ts';
+import { type Frame, onDrawing, standing } from './standing.ts';
 import { type TagMark, tagMarks, tagSizeOf } from './tagMarks.ts';
-import { dotArea, slotsOf } from './tags.ts';
-import { guardShape, type WheelMark, wheelShapes } from './wheelShapes.ts';
+import { dotArea, slotsOf, type TagSize } from './tags.ts';
+import type { WheelMark } from './wheelShapes.ts';
 
 /** The side view, ready to paint: CSS px, origin top left. */
 export interface SideViewMarks {
@@ -62,13 +46,6 @@ export interface DotMark {
   readonly overLimit: boolean;
 }
 
-/** How far the selected thing is from the rear axle. */
-export interface DimensionMark {
-  readonly from: Point;
-  readonly to: Point;
-  readonly text: TextMark;
-}
-
 export interface SideViewSize {
   readonly width: number;
   readonly height: number;
@@ -83,6 +60,9 @@ const TAGS_FROM_WIDTH = 560;
 /** A helmet's height, for scale. */
 const HEIGHT_MM = 1560;
 
+const DRAWN_TO =
+  'To scale: wheels, wheelbase, fork, swingarm, seat point and mass centres; the rest is drawn to no figure.';
+
 export const EMPTY_SENTENCE = 'Wheelbase and two wheel weights make this picture true';
 
 /** The machine to scale from its own figures, in its stance, with what is on it. */
@@ -94,7 +74,7 @@ export function sideView(input: SideViewInput, size: SideViewSize): SideViewMark
 export function sideViewTable(input: SideViewInput): DrawingTable {
   if (input.machine === null) return { caption: EMPTY_SENTENCE, headings: ['Needed'], rows: [] };
   const { guesses } = buildOf(input.machine);
-  const dashed = guesses.length === 0 ? '' : `; not known and drawn dashed: ${guesses.join(', ')}`;
+  const dashed = guesses.length === 0 ? '' : ` Not known and drawn dashed: ${guesses.join(', ')}.`;
   const { axles } = input;
   const ends =
     axles === null
@@ -107,7 +87,7 @@ export function sideViewTable(input: SideViewInput): DrawingTable {
           ] as const
         ).map(([name, load]) => [name, `${load.mass} ${load.plusMinus}`.trim(), '–', load.limit]);
   return {
-    caption: `On the machine${dashed}`,
+    caption: `On the machine. ${DRAWN_TO}${dashed}`,
     headings: ['What', 'Mass', 'From the rear axle', 'Limit'],
     rows: [
       ...input.carried.map((thing) => [
@@ -126,21 +106,6 @@ export function sideViewSentence(thing: Carried): string {
   const said = [thing.mass, `from the rear axle ${thing.offset}`];
   if (thing.overLimit) said.push('over its limit');
   return `${thing.label}: ${said.join('; ')}.`;
-}
-
-interface Rider {
-  readonly id: string;
-  readonly figure: Figure;
-  readonly isRider: boolean;
-}
-
-interface Scenery {
-  readonly build: Build;
-  readonly rear: BodyPoint;
-  readonly front: BodyPoint;
-  readonly landmarks: Landmarks;
-  readonly people: readonly Rider[];
-  readonly parcels: readonly Parcel[];
 }
 
 function machineView(machine: MachineFigures, input: SideViewInput, size: SideViewSize): SideViewMarks {
@@ -174,7 +139,7 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     groundY,
     rearWheel,
     frontWheel,
-    shapes: shapesOf(scenery, input, { plot, pxPerMm: frame.pxPerMm }, rearWheel, frontWheel),
+    shapes: sceneryShapes(scenery, input, { plot, pxPerMm: frame.pxPerMm }, rearWheel, frontWheel),
     massCentre: input.massCentre === null ? null : plot(input.massCentre),
     dots: carried.map((thing) => ({
       id: thing.id,
@@ -210,142 +175,14 @@ function mostNeeded(things: readonly Carried[]): readonly Carried[] {
   return things.toSorted((a, b) => need(a) - need(b));
 }
 
-function cornerBox(width: number, groundY: number, tag: { width: number; height: number }): Box {
-  const rowY = Math.min(...slotsOf(width, groundY, tag).map(({ box }) => box.y));
-  const row = slotsOf(width, groundY, tag).filter(({ box }) => box.y === rowY);
-  return row.reduce((best, slot) => (slot.box.x > best.box.x ? slot : best)).box;
-}
-
-function sceneryOf(machine: MachineFigures, input: SideViewInput): Scenery {
-  const { carried, stance } = input;
-  const person = (place: Carried['place']) =>
-    carried.find((thing) => thing.kind === 'person' && thing.place === place) ?? null;
-  const rider = person('rider seat');
-  const passenger = person('passenger seat');
-  const known = buildOf(machine);
-  const build =
-    machine.seat === null && rider !== null
-      ? { ...known, seat: { xMm: rider.xMm - 60, heightMm: seatUnder(rider) } }
-      : known;
-  const parcels = parcelsOf(carried);
-  const landmarks = landmarksOf(
-    build,
-    passenger === null ? null : seatUnder(passenger),
-    passenger === null ? null : passenger.xMm - 250,
-  );
-  const people = carried
-    .filter((thing) => thing.kind === 'person')
-    .map((thing) => ({
-      id: thing.id,
-      isRider: thing === rider,
-      figure: thing === rider ? riderFigure(thing, landmarks) : passengerFigure(thing),
-    }))
-    .toSorted((a, b) => Number(a.isRider) - Number(b.isRider));
-  return {
-    build,
-    rear: rearAxle(build.rearRadiusMm, stance.rearTravelMm - machine.rear.referenceTravelMm, machine.pivot),
-    front: frontAxle(
-      build.wheelbaseMm,
-      build.frontRadiusMm,
-      stance.frontTravelMm - machine.front.referenceTravelMm,
-      build.rake,
-    ),
-    landmarks,
-    people,
-    parcels,
-  };
-}
-
-/** What no tag may hide, over the ground. */
-function solidsOf(scenery: Scenery, { stance }: SideViewInput): readonly Solid[] {
-  const { build, landmarks, people, parcels } = scenery;
-  const box = (back: number, front: number, bottom: number, top: number): Solid => ({
-    kind: 'box',
-    corners: [
-      { xMm: back, heightMm: bottom },
-      { xMm: front, heightMm: bottom },
-      { xMm: back, heightMm: top },
-      { xMm: front, heightMm: top },
-    ].map((corner) => standing(corner, stance)),
-  });
-  const seatMm = build.seat.heightMm;
-  const headX = build.wheelbaseMm - (seatMm - build.frontRadiusMm) * Math.tan(build.rake);
-  return [
-    { kind: 'round', centre: standing(scenery.rear, stance), radiusMm: build.rearRadiusMm + 10 },
-    { kind: 'round', centre: standing(scenery.front, stance), radiusMm: build.frontRadiusMm + 40 },
-    box(landmarks.tail[0] - 10, headX + 120, seatMm - 150, seatMm + 240),
-    box(headX - 200, headX + 60, seatMm + 200, seatMm + 520),
-    ...people.flatMap(({ figure }) => {
-      const { back, front, top } = figureExtent(figure);
-      return [
-        box(back, front, figure.ankle[1] - 60, figure.hip[1] + 130),
-        box(figure.hip[0] - 110, figure.head[0] + 150, figure.hip[1], top),
-        box(figure.hip[0], figure.hand[0] + 50, figure.hand[1] - 60, figure.neck[1]),
-      ];
-    }),
-    ...parcels
-      .filter((parcel) => parcel.halfMm > 0)
-      .map((parcel) =>
-        box(parcel.xMm - parcel.halfMm, parcel.xMm + parcel.halfMm, parcel.bottomMm - 20, parcel.topMm),
-      ),
-  ];
-}
-
-function shapesOf(
-  scenery: Scenery,
-  input: SideViewInput,
-  sheet: Sheet,
-  rearWheel: WheelMark,
-  frontWheel: WheelMark,
-): readonly Shape[] {
-  const { build, landmarks, people, parcels } = scenery;
-  const inFront = new Set<Parcel['place']>(['tank bag', 'side cases']);
-  const drawn = parcels.filter((parcel) => parcel.halfMm > 0);
-  const shapesFor = (some: readonly Parcel[]) => some.flatMap((parcel) => parcelShapes(parcel, sheet));
-  return [
-    ...carrierShapes(input.carried, drawn, landmarks, sheet),
-    ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
-    ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),
-    guardShape(frontWheel, sheet.pxPerMm, 0.5, -1.2),
-    ...chassisShapes(build, scenery.rear, scenery.front, sheet),
-    ...bodyShapes(build, landmarks, sheet),
-    ...shapesFor(drawn.filter((parcel) => !inFront.has(parcel.place))),
-    ...shapesFor(drawn.filter((parcel) => inFront.has(parcel.place))),
-    ...people.flatMap(({ figure }) => personShapes(figure, sheet)),
-    ...shockShapes(build, scenery.rear, { xMm: 0, heightMm: build.rearRadiusMm }, sheet),
-  ];
+/** The last place of the top row. */
+function cornerBox(width: number, groundY: number, tag: TagSize): Box {
+  const boxes = slotsOf(width, groundY, tag).map(({ box }) => box);
+  return boxes.reduce((best, box) => (box.y < best.y || (box.y === best.y && box.x > best.x) ? box : best));
 }
 
 function wheelAt(axle: Point, radiusMm: number, frame: Frame): WheelMark {
   return { axle, radius: radiusMm * frame.pxPerMm, loadedRadius: frame.groundY - axle.y };
-}
-
-/** The words stand in the middle of the line where they fit, else beyond the thing's end of it, else beyond the axle. */
-function dimensionOf(words: string, axleX: number, thingX: number, y: number, width: number): DimensionMark {
-  const room = textWidth(words, TEXT_MIN) + 12;
-  const away = thingX < axleX ? -1 : 1;
-  const beyond = thingX + away * 8;
-  const text = (x: number, align: TextMark['align']): TextMark => ({
-    text: words,
-    x,
-    y: centredBaseline(y, TEXT_MIN),
-    size: TEXT_MIN,
-    align,
-    bold: false,
-  });
-  const outward = away < 0 ? 'end' : 'start';
-  const inward = away < 0 ? 'start' : 'end';
-  const fitsBeyond = away < 0 ? beyond > room : beyond + room < width;
-  return {
-    from: { x: axleX, y },
-    to: { x: thingX, y },
-    text:
-      Math.abs(thingX - axleX) > room + 24
-        ? text((axleX + thingX) / 2, 'middle')
-        : fitsBeyond
-          ? text(beyond, outward)
-          : text(axleX - away * 12, inward),
-  };
 }
 
 function emptyView(size: SideViewSize): SideViewMarks {

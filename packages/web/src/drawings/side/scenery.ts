@@ -1,0 +1,130 @@
+import { bodyShapes, type Landmarks, landmarksOf } from './bodywork.ts';
+import type { Sheet } from './brush.ts';
+import { type Build, buildOf, isGuess } from './build.ts';
+import { chassisShapes, shockShapes } from './chassis.ts';
+import type { Solid } from './fit.ts';
+import { carrierShapes, type Parcel, parcelShapes, parcelsOf } from './luggage.ts';
+import {
+  type Figure,
+  figureExtent,
+  passengerFigure,
+  personShapes,
+  riderFigure,
+  seatUnder,
+} from './people.ts';
+import type { Shape } from './shapes.ts';
+import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
+import { frontAxle, rearAxle, standing } from './standing.ts';
+import { guardShape, type WheelMark, wheelShapes } from './wheelShapes.ts';
+
+interface Seated {
+  readonly figure: Figure;
+  readonly isRider: boolean;
+}
+
+/** Everything that stands on the drawing, in body coordinates. */
+export interface Scenery {
+  readonly build: Build;
+  readonly rear: BodyPoint;
+  readonly front: BodyPoint;
+  readonly landmarks: Landmarks;
+  readonly people: readonly Seated[];
+  readonly parcels: readonly Parcel[];
+}
+
+export function sceneryOf(machine: MachineFigures, input: SideViewInput): Scenery {
+  const { carried, stance } = input;
+  const person = (place: Carried['place']) =>
+    carried.find((thing) => thing.kind === 'person' && thing.place === place) ?? null;
+  const rider = person('rider seat');
+  const passenger = person('passenger seat');
+  const known = buildOf(machine);
+  const build =
+    machine.seat === null && rider !== null
+      ? { ...known, seat: { xMm: rider.xMm - 60, heightMm: seatUnder(rider) } }
+      : known;
+  const parcels = parcelsOf(carried);
+  const landmarks = landmarksOf(
+    build,
+    passenger === null ? null : seatUnder(passenger),
+    passenger === null ? null : passenger.xMm - 250,
+  );
+  const people = carried
+    .filter((thing) => thing.kind === 'person')
+    .map((thing) => ({
+      isRider: thing === rider,
+      figure: thing === rider ? riderFigure(thing, landmarks) : passengerFigure(thing),
+    }))
+    .toSorted((a, b) => Number(a.isRider) - Number(b.isRider));
+  return {
+    build,
+    rear: rearAxle(build.rearRadiusMm, stance.rearTravelMm - machine.rear.referenceTravelMm, machine.pivot),
+    front: frontAxle(
+      build.wheelbaseMm,
+      build.frontRadiusMm,
+      stance.frontTravelMm - machine.front.referenceTravelMm,
+      build.rake,
+    ),
+    landmarks,
+    people,
+    parcels,
+  };
+}
+
+/** What no tag may hide, over the ground. */
+export function solidsOf(scenery: Scenery, { stance }: SideViewInput): readonly Solid[] {
+  const { build, landmarks, people, parcels } = scenery;
+  const box = (back: number, front: number, bottom: number, top: number): Solid => ({
+    kind: 'box',
+    corners: [
+      { xMm: back, heightMm: bottom },
+      { xMm: front, heightMm: bottom },
+      { xMm: back, heightMm: top },
+      { xMm: front, heightMm: top },
+    ].map((corner) => standing(corner, stance)),
+  });
+  const seatMm = build.seat.heightMm;
+  const headX = build.wheelbaseMm - (seatMm - build.frontRadiusMm) * Math.tan(build.rake);
+  return [
+    { kind: 'round', centre: standing(scenery.rear, stance), radiusMm: build.rearRadiusMm + 10 },
+    { kind: 'round', centre: standing(scenery.front, stance), radiusMm: build.frontRadiusMm + 40 },
+    box(landmarks.tail[0] - 10, headX + 120, seatMm - 150, seatMm + 240),
+    box(headX - 200, headX + 60, seatMm + 200, seatMm + 520),
+    ...people.flatMap(({ figure }) => {
+      const { back, front, top } = figureExtent(figure);
+      return [
+        box(back, front, figure.ankle[1] - 60, figure.hip[1] + 130),
+        box(figure.hip[0] - 110, figure.head[0] + 150, figure.hip[1], top),
+        box(figure.hip[0], figure.hand[0] + 50, figure.hand[1] - 60, figure.neck[1]),
+      ];
+    }),
+    ...parcels.map((parcel) =>
+      box(parcel.xMm - parcel.halfMm, parcel.xMm + parcel.halfMm, parcel.bottomMm - 20, parcel.topMm),
+    ),
+  ];
+}
+
+/** All shapes, in the order in which they are painted. */
+export function sceneryShapes(
+  scenery: Scenery,
+  input: SideViewInput,
+  sheet: Sheet,
+  rearWheel: WheelMark,
+  frontWheel: WheelMark,
+): readonly Shape[] {
+  const { build, landmarks, people, parcels } = scenery;
+  const inFront = new Set<Parcel['place']>(['tank bag', 'side cases']);
+  const shapesFor = (some: readonly Parcel[]) => some.flatMap((parcel) => parcelShapes(parcel, sheet));
+  return [
+    ...carrierShapes(input.carried, parcels, landmarks, sheet),
+    ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
+    ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),
+    guardShape(frontWheel, sheet.pxPerMm, 0.5, -1.2),
+    ...chassisShapes(build, scenery.rear, scenery.front, sheet),
+    ...bodyShapes(build, landmarks, sheet),
+    ...shapesFor(parcels.filter((parcel) => !inFront.has(parcel.place))),
+    ...shapesFor(parcels.filter((parcel) => inFront.has(parcel.place))),
+    ...people.flatMap(({ figure }) => personShapes(figure, sheet)),
+    ...shockShapes(build, scenery.rear, { xMm: 0, heightMm: build.rearRadiusMm }, sheet),
+  ];
+}
