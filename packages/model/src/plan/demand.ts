@@ -12,11 +12,16 @@ export interface Demand {
   readonly travel: number;
   readonly stroke: number;
   readonly motionRatio: number;
+  /** World rise of the axle for each metre of travel with the body held, cos θ − X' sin θ [-]. */
+  readonly rise: number;
   /** Force of each spring [N] where all struts of the end share alike; 0 or less where gas and rubber hold it up alone. */
   readonly springForce: number;
 }
 
-/** Where the balance with a held end went: a demand, or why there is none. */
+/**
+ * Where the balance with a held end went: a demand, or why there is none. `residual` is the force left over, or, where the
+ * machine tips, what would have to hold the other wheel down [N].
+ */
 export type DemandAnswer =
   | { readonly kind: 'demand'; readonly demand: Demand }
   | { readonly kind: 'outside travel'; readonly travel: number; readonly travelMax: number }
@@ -25,7 +30,8 @@ export type DemandAnswer =
 /**
  * Holds one end at a wheel travel, lets the rest of the machine settle, and reads what the springs of that end must bear:
  *   Σ F_strut = (N − m_u g)(cos θ − X' sin θ) / MR,   F_spring = (Σ F_strut − Σ (gas + rubber − top-out)) / count
- * `hold` 'both' holds the other end where `otherTravel` says as well (the answer with both ends at target).
+ * otherTravel  where the other end is held too (the answer with both ends at target); null where it settles
+ * Outside travel is also a place where the ratio is 0 and no spring can bear anything.
  */
 export function demandAt(
   prepared: Prepared,
@@ -41,7 +47,11 @@ export function demandAt(
   state[name === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL] = travel;
   if (otherTravel !== null) state[name === 'rear' ? FRONT_TRAVEL : REAR_TRAVEL] = otherTravel;
   settle(prepared, state, 0, otherTravel === null ? name : 'both', settled);
+  const { rear, front } = prepared.gradient;
   if (!settled.converged) return { kind: 'no rest', residual: settled.residual };
+  const least = Math.min(rear.wheelLoad, front.wheelLoad);
+  if (least <= 0) return { kind: 'no rest', residual: -least };
+  if (!(prepared.gradient[name].at.motionRatio > 0)) return { kind: 'outside travel', travel, travelMax };
   return { kind: 'demand', demand: demandHere(prepared, name, state) };
 }
 
@@ -62,6 +72,7 @@ export function demandHere(prepared: Prepared, name: EndName, state: State): Dem
     travel: state[name === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL]!,
     stroke,
     motionRatio,
+    rise: wheel.rise,
     springForce: wanted / end.struts.length,
   };
 }

@@ -10,7 +10,7 @@ export interface Judged {
 /**
  * Every reason as a code with its figures. A spring fits when, for every load with a share of the riding that is not refused,
  * its adjuster reaches the aim, the coils stay apart and the stated preload is left at full extension. What is not known
- * is listed as not checked: it neither passes nor fails.
+ * is listed as not checked: it neither passes nor fails. A load that is only looked at rules nothing out.
  */
 export function reasonsOf(
   choice: SpringChoiceSI,
@@ -18,25 +18,23 @@ export function reasonsOf(
   loadCases: readonly LoadCaseSI[],
   cells: readonly PlanCell[],
 ): Judged {
-  const reasons: Reason[] = [];
-  if (choice.fitted) reasons.push({ code: 'fitted', side: 'for', figures: {} });
-  let ridden = 0;
-  let failed = 0;
-  cells.forEach((cell, i) => {
-    const found = reasonsOfCell(cell, end);
-    reasons.push(...found);
-    if (loadCases[i]!.share <= 0 || cell.kind === 'refused' || cell.kind === 'not wanted') return;
-    ridden += 1;
-    if (found.some((reason) => reason.side === 'against' && FAILING.has(reason.code))) failed += 1;
-  });
-  reasons.push(...overAll(cells, end));
-  const overAllFails = reasons.some(
-    (reason) => reason.loadCase === undefined && reason.side === 'against' && FAILING.has(reason.code),
-  );
-  return { reasons, fits: ridden > 0 && failed === 0 && !overAllFails };
+  const isRidden = (cell: PlanCell, i: number): boolean =>
+    loadCases[i]!.share > 0 && cell.kind !== 'refused' && cell.kind !== 'not wanted';
+  const ridden = cells.filter(isRidden);
+  const over = overAll(ridden.length > 0 ? ridden : cells, end);
+  const fails = [...ridden.flatMap((cell) => reasonsOfCell(cell, end)), ...over].some(rulesOut);
+  const fitted: readonly Reason[] = choice.fitted ? [{ code: 'fitted', side: 'for', figures: {} }] : [];
+  return {
+    reasons: [...fitted, ...cells.flatMap((cell) => reasonsOfCell(cell, end)), ...over],
+    fits: ridden.length > 0 && !fails,
+  };
 }
 
-/** What rules a spring out; the rest is said, and weighed by the technician. */
+/** Whether a reason rules a spring out; the rest is said, and weighed by the technician. */
+export function rulesOut(reason: Reason): boolean {
+  return reason.side === 'against' && FAILING.has(reason.code);
+}
+
 const FAILING: ReadonlySet<Reason['code']> = new Set([
   'only at the edge',
   'past the tightest',
@@ -117,6 +115,8 @@ function positionMost(adjuster: NonNullable<EndQuestion['adjuster']>): number {
 function standingReasons(loadCase: string, cell: Planned): readonly Reason[] {
   const reasons: Reason[] = [];
   const { set } = cell;
+  if (set.rest === null)
+    reasons.push({ code: 'no rest', side: 'against', loadCase, figures: { residual: 0 } });
   if (set.alone?.standing === 'topped out') {
     reasons.push({
       code: 'machine alone tops out',

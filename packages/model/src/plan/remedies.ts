@@ -1,9 +1,9 @@
 import type { MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
 import { rangeOf } from './adjuster.ts';
-import type { Remedy, SpringPlan } from './answer.ts';
+import type { Planned, Reason, Remedy, SpringPlan } from './answer.ts';
 import type { EndQuestion } from './question.ts';
-import { kilogramsPerMetre, riddenCells } from './ridden.ts';
+import { failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
 /** What would help where no spring fits: less on board, another rate, another damper, in that order of honesty. */
@@ -16,48 +16,79 @@ export function remediesOf(
   wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Remedy[] {
   return [
-    ...lessLoad(springs, end, ridden, name, machine),
+    ...lessLoad(springs, end, ridden, name, machine, wanted),
     ...otherRate(end, ridden, wanted),
     ...otherDamper(springs, end, ridden),
   ];
 }
 
-/**
- * The spring for which the least must be taken off, and from which loads; only where every failing load is too heavy for it,
- * and it fails on nothing else (coils that touch on a tight collar still do with less aboard).
- */
+/** The spring for which the least must be taken off, and from which loads; only where nothing else rules it out. */
 function lessLoad(
   springs: readonly SpringPlan[],
   end: EndQuestion,
   ridden: ReadonlySet<string>,
   name: EndName,
   machine: MachineSI,
+  wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Remedy[] {
-  if (end.adjuster === null) return [];
-  const { most } = rangeOf(end.adjuster);
-  let least: { total: number; remedies: readonly LessLoad[] } | null = null;
-  for (const spring of springs) {
-    const failsAnyway = spring.reasons.some(({ side, loadCase }) => side === 'against' && !loadCase);
-    if (failsAnyway) continue;
-    const failing = riddenCells(spring, ridden).filter(({ cell }) => cell.reach.kind !== 'reached');
-    const remedies = failing.flatMap(({ loadCase, cell }): LessLoad[] => {
-      const past = (cell.positions?.aim.value ?? 0) - most;
-      if (past <= 0) return [];
-      const kilograms = past * kilogramsPerMetre(spring, cell, name, machine);
-      return [{ kind: 'less load', loadCase, spring: spring.spring, kilograms }];
-    });
-    if (failing.length === 0 || remedies.length < failing.length) continue;
-    const total = remedies.reduce((sum, remedy) => sum + remedy.kilograms, 0);
+  let least: { total: number; remedies: readonly Remedy[] } | null = null;
+  for (const plan of springs) {
+    const excess = excessOf(plan, end, ridden, name, machine, wanted);
+    if (excess === null) continue;
+    const total = excess.reduce((sum, { kilograms }) => sum + kilograms, 0);
+    const remedies = excess.map(
+      ({ loadCase, kilograms }): Remedy => ({ kind: 'less load', loadCase, spring: plan.spring, kilograms }),
+    );
     if (least === null || total < least.total) least = { total, remedies };
   }
   return least?.remedies ?? [];
 }
 
-type LessLoad = Extract<Remedy, { kind: 'less load' }>;
+/** How much of a load is more than a spring bears at its tightest [kg on the wheel]. */
+export interface Excess {
+  readonly loadCase: string;
+  readonly kilograms: number;
+}
+
+/**
+ * The loads that are too much for a spring, and by how much; null where something else rules it out too, which less load
+ * would not cure (coils that touch, a spring that goes loose, a sag outside the travel).
+ */
+export function excessOf(
+  spring: SpringPlan,
+  end: EndQuestion,
+  ridden: ReadonlySet<string>,
+  name: EndName,
+  machine: MachineSI,
+  wanted: ReadonlyMap<string, WantedLoad>,
+): readonly Excess[] | null {
+  const choice = end.choices.find(({ id }) => id === spring.spring);
+  if (end.adjuster === null || choice === undefined) return null;
+  const { most } = rangeOf(end.adjuster);
+  const excess: Excess[] = [];
+  for (const { code, loadCase, figures } of failuresOf(spring, ridden)) {
+    const want = loadCase === undefined ? undefined : wanted.get(loadCase);
+    if (!ENDS_OF_RANGE.has(code) || want?.kind !== 'wanted' || !(figures.position! > most)) return null;
+    excess.push({
+      loadCase: loadCase!,
+      kilograms: kilogramsBeyond(machine, name, choice, want.aim, most),
+    });
+  }
+  return excess.length > 0 ? excess : null;
+}
+
+/** What an adjuster of more range would cure. */
+const ENDS_OF_RANGE: ReadonlySet<Reason['code']> = new Set([
+  'only at the edge',
+  'past the tightest',
+  'past the loosest',
+]);
 
 /**
  * Rates [N/m] of a linear spring, as long as the fitted one, that would bring every load into the adjuster's range and keep
- * the stated preload: F/(s + p₀ + most) <= k <= F/(s + max(p₀, keep)) for each load, F and s what the load demands.
+ * the stated preload: F/(s + p₀ + most) <= k <= F/(s + max(p₀, keep)) for each load, F and s what the load demands. None
+ * where a load asks for what no spring can do. Between the steps of a cam it may still stand off its aim; coil bind hangs
+ * on a spring that is not there yet.
  */
 function otherRate(
   end: EndQuestion,
@@ -70,12 +101,13 @@ function otherRate(
   const { preloadAtZero, freeLength } = fitted;
   let least = 0;
   let greatest = Number.POSITIVE_INFINITY;
-  for (const [loadCase, want] of wanted) {
-    if (want.kind !== 'wanted' || !ridden.has(loadCase)) continue;
+  for (const loadCase of ridden) {
+    const want = wanted.get(loadCase);
+    if (want === undefined || want.kind === 'not wanted') continue;
+    if (want.kind !== 'wanted') return [];
     const { springForce, stroke } = want.aim;
-    if (springForce <= 0) return [];
     const tightest = stroke + preloadAtZero + most;
-    if (tightest <= 0) return [];
+    if (springForce <= 0 || tightest <= 0) return [];
     least = Math.max(least, springForce / tightest);
     greatest = Math.min(greatest, springForce / (stroke + Math.max(preloadAtZero, end.keepPreload)));
   }
@@ -83,7 +115,10 @@ function otherRate(
   return [{ kind: 'other rate', least, most: greatest, freeLength }];
 }
 
-/** How much more range the adjuster would need with the spring that lacks the least of it. */
+/**
+ * How much more range the adjuster would need, at both its ends together, with the spring that lacks the least of it;
+ * only springs that nothing else rules out, and that keep preload and room for their coils out there.
+ */
 function otherDamper(
   springs: readonly SpringPlan[],
   end: EndQuestion,
@@ -93,12 +128,22 @@ function otherDamper(
   const { most } = rangeOf(end.adjuster);
   let least: Extract<Remedy, { kind: 'other damper' }> | null = null;
   for (const spring of springs) {
-    const positions = riddenCells(spring, ridden).flatMap(({ cell }) => cell.positions?.aim.value ?? []);
-    if (positions.length === 0) continue;
+    if (!failuresOf(spring, ridden).every(({ code }) => ENDS_OF_RANGE.has(code))) continue;
+    const cells = riddenCells(spring, ridden);
+    const positions = cells.flatMap(({ cell }) => cell.positions?.aim.value ?? []);
+    if (positions.length === 0 || !cells.every(({ cell }) => wouldHold(cell, end))) continue;
     const moreRange = Math.max(0, Math.max(...positions) - most) + Math.max(0, -Math.min(...positions));
     if (moreRange > 0 && (least === null || moreRange < least.moreRange)) {
       least = { kind: 'other damper', moreRange, spring: spring.spring };
     }
   }
   return least === null ? [] : [least];
+}
+
+/** Whether a spring set where the aim lies, and not where the range ends, keeps its preload and its coils apart. */
+function wouldHold({ preload, set }: Planned, end: EndQuestion): boolean {
+  if (preload === null) return false;
+  const tighter = preload.value - set.preload;
+  const room = set.strokeToCoilBind === null ? Number.POSITIVE_INFINITY : set.strokeToCoilBind - tighter;
+  return room >= end.keepFromCoilBind && preload.value >= end.keepPreload;
 }

@@ -2,9 +2,9 @@ import type { MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
 import { rangeOf } from './adjuster.ts';
 import type { Flip, Reason, SpringPlan, Suggestion } from './answer.ts';
-import type { EndQuestion, LoadCaseSI } from './question.ts';
-import { remediesOf } from './remedies.ts';
-import { kilogramsPerMetre, riddenCells } from './ridden.ts';
+import type { EndQuestion, LoadCaseSI, SpringChoiceSI } from './question.ts';
+import { excessOf, remediesOf } from './remedies.ts';
+import { failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
 /** Rates closer than this share count as the same. */
@@ -23,7 +23,7 @@ export function suggestionOf(
   machine: MachineSI,
   wanted: ReadonlyMap<string, WantedLoad>,
 ): Suggestion {
-  const ridden = new Set(loadCases.filter((load) => load.share > 0).map((load) => load.id));
+  const ridden = riddenLoads(springs, loadCases);
   const asked = springs.some((spring) => riddenCells(spring, ridden).length > 0);
   if (!asked) return { kind: 'nothing to choose' };
   const fitting = springs.filter((spring) => spring.fits);
@@ -37,9 +37,20 @@ export function suggestionOf(
   return {
     kind: 'spring',
     spring: best.spring,
-    runnerUp: runnerUp === null ? null : { spring: runnerUp.spring, failsOn: firstFailure(runnerUp) },
-    flips: flipsOf(best, runnerUp, end, ridden, name, machine),
+    runnerUp: runnerUp === null ? null : { spring: runnerUp.spring, failsOn: worstFailure(runnerUp, ridden) },
+    flips: [
+      ...runnerUpFlip(runnerUp, end, ridden, name, machine, wanted),
+      ...failsFlip(best, end, ridden, name, machine, wanted),
+    ],
   };
+}
+
+/** Loads that choose the spring: with a share of the riding, and not refused. */
+function riddenLoads(springs: readonly SpringPlan[], loadCases: readonly LoadCaseSI[]): ReadonlySet<string> {
+  const refused = new Set(
+    (springs[0]?.cells ?? []).filter((cell) => cell.kind === 'refused').map((cell) => cell.loadCase),
+  );
+  return new Set(loadCases.filter(({ id, share }) => share > 0 && !refused.has(id)).map(({ id }) => id));
 }
 
 function collarTravel(spring: SpringPlan, ridden: ReadonlySet<string>): number {
@@ -57,42 +68,55 @@ function runnerUpOf(
   return softer.at(-1) ?? fitting.find((spring) => spring !== best) ?? null;
 }
 
-function firstFailure(spring: SpringPlan): Reason | null {
-  const against = spring.reasons.filter(
-    (reason) => reason.side === 'against' && reason.code !== 'machine alone tops out',
-  );
-  return against.reduce<Reason | null>((worst, each) => {
+/** Of what rules a spring out, that by which it falls shortest; null where it fits. */
+function worstFailure(spring: SpringPlan, ridden: ReadonlySet<string>): Reason | null {
+  return failuresOf(spring, ridden).reduce<Reason | null>((worst, each) => {
     if (worst === null) return each;
     return (each.figures.short ?? 0) > (worst.figures.short ?? 0) ? each : worst;
   }, null);
 }
 
-function flipsOf(
-  best: SpringPlan,
+/** How much less of one load would let the runner-up do: only where that load alone is too much for it. */
+function runnerUpFlip(
   runnerUp: SpringPlan | null,
   end: EndQuestion,
   ridden: ReadonlySet<string>,
   name: EndName,
   machine: MachineSI,
+  wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Flip[] {
-  if (end.adjuster === null) return [];
+  if (runnerUp === null || runnerUp.fits) return [];
+  const excess = excessOf(runnerUp, end, ridden, name, machine, wanted);
+  if (excess === null || excess.length !== 1) return [];
+  return [{ to: 'runner-up', ...excess[0]! }];
+}
+
+/** How much more of a load the suggested spring bears before its adjuster ends or its coils come too near. */
+function failsFlip(
+  best: SpringPlan,
+  end: EndQuestion,
+  ridden: ReadonlySet<string>,
+  name: EndName,
+  machine: MachineSI,
+  wanted: ReadonlyMap<string, WantedLoad>,
+): readonly Flip[] {
+  const choice = end.choices.find(({ id }) => id === best.spring);
+  if (end.adjuster === null || choice === undefined) return [];
   const { most } = rangeOf(end.adjuster);
-  const flips: Flip[] = [];
-  if (runnerUp !== null && !runnerUp.fits) {
-    const failing = riddenCells(runnerUp, ridden).filter(({ cell }) => cell.reach.kind !== 'reached');
-    const [only] = failing;
-    // It fits once its aim is reached, so what counts is how far the aim lies past the end, not how far the band does.
-    const past = (only?.cell.positions?.aim.value ?? 0) - most;
-    if (failing.length === 1 && only !== undefined && past > 0) {
-      const kilograms = past * kilogramsPerMetre(runnerUp, only.cell, name, machine);
-      flips.push({ to: 'runner-up', loadCase: only.loadCase, kilograms });
-    }
-  }
-  let nearest: Flip | null = null;
-  for (const { loadCase, cell } of riddenCells(best, ridden)) {
-    if (cell.positions === null) continue;
-    const kilograms = (most - cell.positions.aim.value) * kilogramsPerMetre(best, cell, name, machine);
-    if (nearest === null || kilograms < nearest.kilograms) nearest = { to: 'fails', loadCase, kilograms };
-  }
-  return nearest === null ? flips : [...flips, nearest];
+  const last = Math.min(most, coilBindPosition(choice, end, machine[name].strokeMax));
+  const left = [...ridden].flatMap((loadCase): Flip[] => {
+    const want = wanted.get(loadCase);
+    if (want?.kind !== 'wanted') return [];
+    const kilograms = -kilogramsBeyond(machine, name, choice, want.aim, last);
+    return [{ to: 'fails', loadCase, kilograms }];
+  });
+  const nearest = left.reduce<Flip | null>((a, b) => (a === null || b.kilograms < a.kilograms ? b : a), null);
+  return nearest === null ? [] : [nearest];
+}
+
+/** Position at which the room that must be left before the coils touch is used up; endless where lengths are not known. */
+function coilBindPosition(choice: SpringChoiceSI, end: EndQuestion, strokeMax: number): number {
+  const { freeLength, solidLength, preloadAtZero } = choice;
+  if (freeLength === null || solidLength === null) return Number.POSITIVE_INFINITY;
+  return freeLength - solidLength - strokeMax - end.keepFromCoilBind - preloadAtZero;
 }

@@ -1,4 +1,4 @@
-import { travelAtStroke } from '../rear/kinematics.ts';
+import { strokeAt, travelAtStroke } from '../rear/kinematics.ts';
 import { hangingTravel } from '../statics/hanging.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 
@@ -27,6 +27,8 @@ export function wantedTravel(prepared: Prepared, name: EndName, wanted: WantedSI
   if (wanted.along === 'wheel') {
     return start + (sag.kind === 'length' ? sag.length : sag.share * travelMax);
   }
+  const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+  strokeAt(end.kinematics, rake, start, at);
   const stroke = sag.kind === 'length' ? sag.length : sag.share * end.strokeMax;
-  return start + travelAtStroke(end.kinematics, rake, stroke);
+  return travelAtStroke(end.kinematics, rake, at.stroke + stroke);
 }

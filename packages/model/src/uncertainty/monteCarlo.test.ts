@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { forkAir } from '../dampers/gas.ts';
-import type { StrutSI } from '../dampers/strut.ts';
+import { momentsOf } from '../masses/pointMass.ts';
 import { gradientAt } from '../statics/gradient.ts';
-import { GRAVITY, type MachineSI } from '../statics/machine.ts';
+import { GRAVITY } from '../statics/machine.ts';
 import { parametersOf, putOn } from '../statics/parameters.ts';
 import { prepare } from '../statics/prepared.ts';
 import { restOf } from '../statics/rest.ts';
 import { type Settled, settle } from '../statics/settle.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
+import { passenger, rider, tourer } from '../testing/tourer.ts';
 import { figureDerivatives, stateDerivatives } from './derivatives.ts';
 import { directionsOf, type UncertainInput } from './inputs.ts';
 import { drawInputs } from './monteCarlo.ts';
@@ -82,42 +82,6 @@ describe('drawing inputs', () => {
   });
 });
 
-/** An invented tourer with two aboard: gas, air, top-out springs, a swingarm; clear of every stop and kink. */
-function tourer(): MachineSI {
-  const shock: StrutSI = {
-    ...plainStrut(26_000, 0.022),
-    gas: { area: 1.2e-4, pressure: 8e5, volume: 6e-5, exponent: 1 },
-    topOut: { rate: 60_000, length: 0.004 },
-  };
-  const leg: StrutSI = {
-    ...plainStrut(10_500, 0.026),
-    gas: forkAir(1.45e-3, 1.32e-3, 0.125, 0.117, 101_325, 1),
-  };
-  return {
-    geometry: { wheelbase: 1.625, rake: 0.471, forkOffset: 0.05, seat: null },
-    sprung: { mass: 315, x: 0.743, height: 0.532 },
-    load: { mass: 0, momentX: 0, momentHeight: 0 },
-    rear: {
-      unsprung: 31,
-      tyre: { radius: 0.318, rate: 185_000 },
-      referenceTravel: 0,
-      strokeMax: 0.069,
-      kinematics: { kind: 'ratio', motionRatio: 0.9 },
-      axlePath: { kind: 'circle', pivotX: 0.5, pivotHeight: 0.36 },
-      struts: [shock, shock],
-    },
-    front: {
-      unsprung: 24,
-      tyre: { radius: 0.312, rate: 170_000 },
-      referenceTravel: 0,
-      strokeMax: 0.117,
-      kinematics: { kind: 'fork' },
-      axlePath: { kind: 'fork' },
-      struts: [leg, leg],
-    },
-  };
-}
-
 const both = (end: 'rear' | 'front', figure: string, deviation: number): UncertainInput => ({
   name: `${end}.${figure}`,
   deviation,
@@ -132,7 +96,8 @@ const one = (parameter: string, deviation: number): UncertainInput => ({
 test('the 90 % half-widths by derivatives are those of 20 000 drawn machines', () => {
   const parameters = parametersOf(tourer());
   const prepared = prepare(parameters.machine);
-  putOn(parameters, { mass: 168, momentX: 0.42 * 168, momentHeight: 1.02 * 168 });
+  // Clear of every stop and kink.
+  putOn(parameters, momentsOf([rider, passenger]));
   const directions = directionsOf(parameters, [
     both('rear', 'spring.rate', 500),
     both('rear', 'preload', 0.001),
