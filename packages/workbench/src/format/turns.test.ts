@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { formatTurns, quarter } from './turns.ts';
+import { formatSignedTurns, formatTurns, quarter } from './turns.ts';
 
 test.each([
   [6.25, '6 1/4'],
@@ -28,4 +28,13 @@ test('what is told is the nearest quarter, and never minus nothing', () => {
     }),
     { seed: 31, numRuns: 1000 },
   );
+});
+
+test.each([
+  [6.25, '+6 1/4'],
+  [-0.75, '-3/4'],
+  [-0.1, '0'],
+  [0, '0'],
+])('%d turns in a narrow table are "%s"', (turns, text) => {
+  expect(formatSignedTurns(turns)).toBe(text);
 });

@@ -13,3 +13,9 @@ export function formatTurns(turns: number): string {
   if (part === '') return String(whole);
   return whole === 0 ? part : `${whole} ${part}`;
 }
+
+/** The same with its direction as a sign, for a narrow table: "+6 1/4" is tighter, "-3/4" looser. */
+export function formatSignedTurns(turns: number): string {
+  const text = formatTurns(turns);
+  return text === '0' ? text : `${turns > 0 ? '+' : '-'}${text}`;
+}

@@ -1,7 +1,7 @@
 import type { UsedFigure } from '../../inputs/take.ts';
 import type { FigureName } from '../../why/figures.ts';
 
-interface Opened {
+export interface OpenedWords {
   readonly title: string;
   readonly equation: string;
   /** Each symbol that the equation does not name in full. */
@@ -15,7 +15,7 @@ const virtualWork = 'Virtual work at the wheel, F_w dz = F ds (any textbook of m
 const geometry = 'Plane geometry of the machine at rest';
 
 /** What a figure is, how it comes about, and whose equation that is. */
-export const why: { readonly [F in FigureName]: Opened } = {
+export const why: { readonly [F in FigureName]: OpenedWords } = {
   collar: {
     title: 'where the adjuster meets the wanted sag',
     equation: 'reading = r0 ± (x(F) - s - p0)',
