@@ -99,7 +99,7 @@ const fuel = thing('fuel, half', 'fuel', 'tank', [890, 830], '7.9 kg');
 const bag = thing('tank bag', 'item', 'tank bag', [850, 1015], '3 kg');
 
 /** Nine things, one of them selected and one place over its limit. */
-export const ninthings: readonly Carried[] = [
+export const nineThings: readonly Carried[] = [
   rider,
   passenger,
   fuel,
@@ -134,7 +134,7 @@ export const sideViews: Readonly<Record<string, SideViewInput>> = {
   'nine things on a tourer': {
     machine: tourer,
     stance: stanceOn(tourer, 59, 41, 16, 11),
-    carried: ninthings,
+    carried: nineThings,
     massCentre: { xMm: 600, heightMm: 745 },
     axles,
   },
@@ -162,6 +162,16 @@ export const sideViews: Readonly<Record<string, SideViewInput>> = {
     ],
     massCentre: { xMm: 610, heightMm: 720 },
     axles,
+  },
+  'ten things, rear on the metal, front fully out': {
+    machine: traveller,
+    stance: stanceOn(traveller, 170, 0, 22, 6),
+    carried: [
+      ...nineThings.map((each) => ({ ...each, selected: each.label === 'side cases, both' })),
+      thing('rain suits', 'item', 'rear box', [-330, 1005], '1.8 kg', { standsOn: 'carrier' }),
+    ],
+    massCentre: { xMm: 560, heightMm: 760 },
+    axles: overAxles,
   },
   'nothing known': {
     machine: null,

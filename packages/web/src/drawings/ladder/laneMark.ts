@@ -37,7 +37,8 @@ const BLOCK_LEAST = 4;
 const MID_LINE_FROM = 12;
 /** Between a number and what stands over or under it. */
 const APART = 5;
-const TRIANGLE = { width: 15, height: 16 };
+const TRIANGLE_LEAST = 11;
+const TRIANGLE_MOST = 15;
 
 export function laneMark(
   lane: LadderLane,
@@ -57,7 +58,9 @@ export function laneMark(
           to: Math.min(frame.bottom, yOf(lane.rest.toMm + lane.rest.plusMinusMm)),
         };
   const measured =
-    lane.measured === null ? null : triangleAt(x, clamp(yOf(lane.measured.atMm), frame.top, frame.bottom));
+    lane.measured === null
+      ? null
+      : triangleAt(x, width, clamp(yOf(lane.measured.atMm), frame.top, frame.bottom));
   const rails = lane.wanted === null ? null : railsOf(lane.wanted, x, width, yOf);
   const taken = [measured?.box, rails?.box].filter((box) => box !== undefined);
   return {
@@ -99,8 +102,10 @@ function railsOf(
   return { from, to, box: { x: x - across / 2, y: from - 1.5, width: across, height: to - from + 3 } };
 }
 
-function triangleAt(x: number, y: number) {
-  const { width, height } = TRIANGLE;
+/** The triangle of a reading, left of the block; smaller in a narrow lane, to keep off the lane before it. */
+function triangleAt(x: number, laneWidth: number, y: number) {
+  const height = TRIANGLE_MOST + 1;
+  const width = clamp((laneWidth - BLOCK_WIDTH) / 2 + 2, TRIANGLE_LEAST, TRIANGLE_MOST);
   return { y, box: { x: x - BLOCK_WIDTH / 2 - width - 1, y: y - height / 2, width, height } };
 }
 

@@ -186,9 +186,10 @@ describe('more loads than fit', () => {
   });
 
   it('count those out of sight, for steps towards them', () => {
+    // Seven loads, A to G, from the second one on: A is before; of B to E the last gives its lane to the chosen F.
     const marks = travelLadder(longLadder, { width: 356, pxPerMm: 2 });
-    expect(marks.lanes.map((lane) => lane.id)).toEqual(['alone', 'B', 'C', 'F']);
-    expect([marks.before, marks.after]).toEqual([1, 3]);
+    expect(marks.lanes.map((lane) => lane.id)).toEqual(['alone', 'B', 'C', 'D', 'F']);
+    expect([marks.before, marks.after]).toEqual([1, 2]);
   });
 
   it('draw no block for one that is not worked out', () => {

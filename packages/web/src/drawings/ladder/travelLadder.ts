@@ -40,7 +40,7 @@ export interface LadderMarks {
 /** Room over the stop for the lane heads, and under the metal for half a line of text. */
 const HEAD = 48;
 const FOOT = 14;
-const LANE_LEAST = 44;
+const LANE_LEAST = 40;
 const LANES_MOST = 5;
 
 /**

@@ -43,15 +43,16 @@ const LINES = [28, 52, 74] as const;
 
 /**
  * The axle loads under the ground line, each beside its arrow, everything between them, limits below. The first of
- * these arrangements in which no words touch: between the arrows, large or less large; outside them; everything one
- * line lower. The last one is taken where none is free.
+ * these arrangements in which no words touch: between the arrows, large or less large; outside them; the whole one
+ * line lower, with the limits beside their arrows or at the edges. The last one is taken where none is free.
  */
 export function axleMarks(words: AxleWords, room: AxleRoom): AxleMarks {
   const arrangements = [
     between(words, room, TEXT_HEADLINE),
     between(words, room, TEXT_FIGURE),
     outside(words, room),
-    stacked(words, room),
+    stacked(words, room, room.rearX + BESIDE, room.frontX - BESIDE),
+    stacked(words, room, EDGE, room.width - EDGE),
   ];
   const chosen = arrangements.find((marks) => isClear(marks, room.width)) ?? arrangements.at(-1)!;
   return {
@@ -88,21 +89,21 @@ function outside(words: AxleWords, room: AxleRoom): Words {
   };
 }
 
-function stacked(words: AxleWords, room: AxleRoom): Words {
+function stacked(words: AxleWords, room: AxleRoom, rearLimitX: number, frontLimitX: number): Words {
   const [massY, limitY, lastY] = linesOf(room);
   const place = { size: TEXT_FIGURE, massY, limitY };
   const rear = load(words.rear, { ...place, x: room.rearX + BESIDE, align: 'start' });
   const front = load(words.front, { ...place, x: room.frontX - BESIDE, align: 'end' });
   return {
-    rear: { ...rear, limit: { ...rear.limit, x: EDGE } },
+    rear: { ...rear, limit: { ...rear.limit, x: rearLimitX } },
     whole: load(words.whole, {
       size: TEXT_FIGURE,
       massY: limitY,
       limitY: lastY,
-      x: room.width / 2,
+      x: (rearLimitX + frontLimitX) / 2,
       align: 'middle',
     }),
-    front: { ...front, limit: { ...front.limit, x: room.width - EDGE } },
+    front: { ...front, limit: { ...front.limit, x: frontLimitX } },
     limitsAt: said(textMark(words.limitsAt, room.width - EDGE, lastY, 'end')),
   };
 }

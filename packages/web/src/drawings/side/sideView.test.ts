@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boxesMeet, isInside, type Point } from '../box.ts';
-import { ninthings, sideViews, stanceOn, tourer, traveller } from '../invented.ts';
+import { nineThings, sideViews, stanceOn, tourer, traveller } from '../invented.ts';
 import { TEXT_MIN, textBox } from '../lettering.ts';
 import { EMPTY_SENTENCE, sideView, sideViewSentence, sideViewTable } from './sideView.ts';
 import type { Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
@@ -123,7 +123,7 @@ describe('a machine to scale', () => {
   it('sinks at the rear as the rear wheel moves up into it', () => {
     const seatOf = (travel: number) => {
       const stance = stanceOn(tourer, travel, 40, 15, 10);
-      const marks = sideView({ ...input, stance, carried: [ninthings[0]!] }, TABLET);
+      const marks = sideView({ ...input, stance, carried: [nineThings[0]!] }, TABLET);
       return (marks.groundY - marks.dots[0]!.at.y) / marks.pxPerMm;
     };
     expect(seatOf(70)).toBeLessThan(seatOf(20) - 25);
