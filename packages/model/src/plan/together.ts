@@ -6,36 +6,56 @@ import { directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import type { EndPlan, Planned, PlannedLoad, PlannedSetUp, PlannedSpring } from './answer.ts';
 import { withoutStruts } from './endPlan.ts';
-import type { PlanQuestion, SpringChoiceSI } from './question.ts';
+import type { LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
 import { standOf } from './stand.ts';
 
 /** Each load with both ends set at once: each end was planned with the other as found, so what is shown is worked out again. */
 export function bothEndsPlanned(question: PlanQuestion, rear: EndPlan, front: EndPlan): PlannedSetUp {
-  const rearSpring = plannedSpring(question, 'rear', rear);
-  const frontSpring = plannedSpring(question, 'front', front);
-  const inputs = inputsOf(question, rearSpring.spring, frontSpring.spring);
   const loadCases = question.loadCases.map((loadCase): PlannedLoad => {
-    const rearCell = cellOf(rear, rearSpring.spring, loadCase.id);
-    const frontCell = cellOf(front, frontSpring.spring, loadCase.id);
-    const machine = withEnd(
-      question,
-      withEnd(question, question.machine, 'rear', rearSpring.spring, rearCell),
-      'front',
-      frontSpring.spring,
-      frontCell,
-    );
+    const { machine, inputs, rear: rearCell, front: frontCell } = asPlanned(question, rear, front, loadCase);
     const parameters = parametersOf(machine);
     const prepared = prepare(parameters.machine);
     putOn(parameters, loadCase.load);
-    const directions = directionsOf(parameters, mergeInputs(inputs, loadCase.inputs));
     return {
       loadCase: loadCase.id,
-      stand: standOf(parameters, prepared, directions),
+      stand: standOf(parameters, prepared, directionsOf(parameters, inputs)),
       rear: rearCell?.setting ?? null,
       front: frontCell?.setting ?? null,
     };
   });
-  return { rear: rearSpring, front: frontSpring, loadCases };
+  return {
+    rear: plannedSpring(question, 'rear', rear),
+    front: plannedSpring(question, 'front', front),
+    loadCases,
+  };
+}
+
+/** The machine as it is planned for a load, with what is uncertain about both, and the cells of the plan that it is set by. */
+export interface AsPlanned {
+  readonly machine: MachineSI;
+  readonly inputs: readonly UncertainInput[];
+  readonly rear: Planned | null;
+  readonly front: Planned | null;
+}
+
+/** Both ends at their planned setting for a load; an end without a plan for it is as found. The load is not on it yet. */
+export function asPlanned(
+  question: PlanQuestion,
+  rear: EndPlan,
+  front: EndPlan,
+  loadCase: LoadCaseSI,
+): AsPlanned {
+  const rearSpring = plannedSpring(question, 'rear', rear).spring;
+  const frontSpring = plannedSpring(question, 'front', front).spring;
+  const rearCell = cellOf(rear, rearSpring, loadCase.id);
+  const frontCell = cellOf(front, frontSpring, loadCase.id);
+  const rearSet = withEnd(question, question.machine, 'rear', rearSpring, rearCell);
+  return {
+    machine: withEnd(question, rearSet, 'front', frontSpring, frontCell),
+    inputs: mergeInputs(inputsOf(question, rearSpring, frontSpring), loadCase.inputs),
+    rear: rearCell,
+    front: frontCell,
+  };
 }
 
 function plannedSpring(question: PlanQuestion, name: EndName, plan: EndPlan): PlannedSpring {
