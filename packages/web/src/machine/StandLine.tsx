@@ -40,11 +40,11 @@ export function StandLine({ load, shown, onShow }: StandLineProps) {
         </p>
       )}
       <dl className="stand-line-attitude">
-        {stand.attitude.map(({ name, value, change }) => (
+        {stand.attitude.map(({ name, figure, change }) => (
           <div key={name}>
             <dt>{attitudeWords.name[name]}</dt>
             <dd>
-              {value}
+              {figure.value} {figure.unit}
               {change !== null && <span className="stand-line-change"> {attitudeWords.change(change)}</span>}
             </dd>
           </div>

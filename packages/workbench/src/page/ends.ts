@@ -7,6 +7,7 @@ import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, springInView } from '../result/inView.ts';
 import { adjusterOf, settingAt, settingDocument } from '../result/setting.ts';
+import { narrowingWords } from '../words/assumed.ts';
 import { words } from '../words/catalogue.ts';
 import { reasonLines } from '../words/reasons.ts';
 import { adjusterName, settingWords, shortSettingWords, turnsWords } from '../words/settings.ts';
@@ -51,6 +52,7 @@ export function endView(
     remedies: suggested.remedies,
     kilogramsPerTurn:
       inView?.kilogramsPerTurn == null ? null : format(inView.kilogramsPerTurn, 'mass', units),
+    narrowing: narrowingWords(planned, end, units),
   };
 }
 

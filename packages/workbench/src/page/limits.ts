@@ -1,4 +1,4 @@
-import type { LimitResult } from '@sagwright/model/limits/limits';
+import type { LimitOf, LimitResult } from '@sagwright/model/limits/limits';
 import { format, formatNumber } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
@@ -18,5 +18,25 @@ export function limitViews(
     allowed: limit.allowed === null ? null : format(limit.allowed, 'mass', units),
     verdict: limit.verdict,
     text: limitWords(planned, limit, units),
+    path: pathOf(planned, limit.of),
   }));
+}
+
+/** Where the job holds a limit. A tyre's is its load index, unless its capacity was read. */
+function pathOf({ job }: JobPlan, of: LimitOf): string {
+  switch (of.kind) {
+    case 'place':
+      return `machine.places.${of.place}.limit`;
+    case 'gross':
+      return 'machine.limits.gross';
+    case 'rear axle':
+      return 'machine.limits.rearAxle';
+    case 'front axle':
+      return 'machine.limits.frontAxle';
+    default: {
+      const end = of.kind === 'rear tyre' ? 'rear' : 'front';
+      const known = job.machine[end].tyre?.capacity !== undefined;
+      return `machine.${end}.tyre.${known ? 'capacity' : 'loadIndex'}`;
+    }
+  }
 }

@@ -1,4 +1,5 @@
 import type { Units } from '../format/units.ts';
+import type { UsedFigure } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import { assumptionsOf } from '../result/assumptions.ts';
 import { assumptionWords, effectWords } from '../words/assumed.ts';
@@ -17,9 +18,15 @@ export function assumedViews(planned: JobPlan, units: Units): readonly AssumedVi
     .map((assumption) => ({
       path: assumption.path,
       value: assumptionWords(planned, assumption, units),
+      figure: figureOf(planned.inputs.figures.get(assumption.path)!),
       effect: {
         rear: effectWords(planned, assumption, 'rear', units),
         front: effectWords(planned, assumption, 'front', units),
       },
     }));
+}
+
+function figureOf({ value, halfWidth, assumed }: UsedFigure): AssumedView['figure'] {
+  const { unit, why } = assumed!;
+  return { value, halfWidth, unit, why };
 }

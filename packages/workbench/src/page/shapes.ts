@@ -1,4 +1,5 @@
 import type { Place } from '@sagwright/records/schema/machine';
+import type { Unit } from '@sagwright/records/units';
 
 /**
  * What a page shows of a plan: words ready in the units chosen, and plain numbers (millimetres, metres, radians as named)
@@ -62,11 +63,20 @@ export interface ThingView {
   readonly mass: string;
   /** Where it is against the rear axle: "330 behind". */
   readonly offset: string;
+  /** What it does on the scales as found; null where the machine does not rest without it. */
+  readonly effect: EffectView | null;
   /** Of its mass centre, reference attitude [m]. */
   readonly x: number;
   readonly height: number;
   /** Its place bears more than it may. */
   readonly over: boolean;
+}
+
+/** What a thing puts on each wheel (less than 0: takes off), and the same as a sentence. */
+export interface EffectView {
+  readonly rear: FigureWords;
+  readonly front: FigureWords;
+  readonly says: string;
 }
 
 /** How the machine stands. */
@@ -99,7 +109,7 @@ export interface RestView {
 
 export interface AttitudeView {
   readonly name: 'pitch' | 'rake' | 'trail' | 'wheelbase' | 'seat height';
-  readonly value: string;
+  readonly figure: FigureWords;
   /** Against the same load as found; null for the as-found state itself. */
   readonly change: string | null;
 }
@@ -112,6 +122,8 @@ export interface LimitView {
   readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
   readonly text: string;
   readonly of: 'gross' | 'rear axle' | 'front axle' | 'rear tyre' | 'front tyre' | 'place';
+  /** Of the job's field that holds it. */
+  readonly path: string;
 }
 
 /** The machine's own figures for the side view [m, rad]; null where nobody read them (drawn dashed). */
@@ -148,6 +160,8 @@ export interface EndView {
   readonly suggestion: readonly string[];
   readonly remedies: readonly string[];
   readonly kilogramsPerTurn: string | null;
+  /** The one reading that would narrow the adjuster most, and by how much; null where nothing is aimed at. */
+  readonly narrowing: string | null;
 }
 
 export interface WantedView {
@@ -213,5 +227,12 @@ export interface AssumedView {
   readonly path: string;
   /** What it is, its figure with its ±, and why. */
   readonly value: string;
+  /** The figure itself, SI, with its 90 % half-width and the unit that it is usually told in. */
+  readonly figure: {
+    readonly value: number;
+    readonly halfWidth: number;
+    readonly unit: Unit;
+    readonly why: string;
+  };
   readonly effect: { readonly rear: string | null; readonly front: string | null };
 }

@@ -14,14 +14,20 @@ import {
   unitOf,
 } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
+import type { Standing } from '../why/standing.ts';
+import { type AttitudePart, attitudeDoubt, attitudeParts } from './attitudeDoubt.ts';
 import type { AttitudeView, FigureWords, RestView, StandView } from './shapes.ts';
 
-/** How a machine stands with a load, for the drawings; `against` is the same load as found, which changes are counted from. */
+/**
+ * How a machine stands with a load, for the drawings. `against` is the same load as found, which changes are counted from;
+ * `standing` the same rest again with what is uncertain about it, for the ± of its attitude.
+ */
 export function standView(
   stand: Stand,
   machine: MachineSI,
   load: FirstMoments,
   against: Stand | null,
+  standing: Standing | null,
   units: Units,
 ): StandView {
   const { answer, travel, band, loads, attitude } = stand;
@@ -40,7 +46,7 @@ export function standView(
     rear: restView(answer.rest.rear, travel.rear, band?.rear ?? null, units),
     front: restView(answer.rest.front, travel.front, band?.front ?? null, units),
     loads: loads === null ? null : axleLoadsView(loads, units),
-    attitude: attitudeView(attitude, against?.attitude ?? null, units),
+    attitude: attitudeView(attitude, against?.attitude ?? null, standing, units),
   };
 }
 
@@ -100,27 +106,38 @@ function axleLoadsView(loads: AxleLoads, units: Units): NonNullable<StandView['l
   };
 }
 
-function attitudeView(now: Attitude, before: Attitude | null, units: Units): readonly AttitudeView[] {
-  const row = (
-    name: AttitudeView['name'],
-    value: number | null,
-    was: number | null | undefined,
-    dimension: ShownDimension,
-  ): readonly AttitudeView[] =>
-    value === null
-      ? []
-      : [
-          {
-            name,
-            value: format(value, dimension, units),
-            change: was === null || was === undefined ? null : formatChange(value - was, dimension, units),
-          },
-        ];
-  return [
-    ...row('pitch', now.pitch, before?.pitch, 'angle'),
-    ...row('rake', now.rake, before?.rake, 'angle'),
-    ...row('trail', now.groundTrail, before?.groundTrail, 'length'),
-    ...row('wheelbase', now.wheelbase, before?.wheelbase, 'length'),
-    ...row('seat height', now.seatHeight, before?.seatHeight, 'length'),
-  ];
+/** Each part to the place that its ± supports. A change is of the same figures on both sides, so its own ± is far smaller. */
+function attitudeView(
+  now: Attitude,
+  before: Attitude | null,
+  standing: Standing | null,
+  units: Units,
+): readonly AttitudeView[] {
+  const doubt = standing === null ? null : attitudeDoubt(standing);
+  return attitudeParts.flatMap((part): readonly AttitudeView[] => {
+    const value = now[part];
+    if (value === null) return [];
+    const { name, dimension } = attitudeNames[part];
+    const was = before?.[part] ?? null;
+    return [
+      {
+        name,
+        figure: figureWords({ value, plusMinus: doubt?.[part] ?? null }, dimension, units),
+        change: was === null ? null : formatChange(value - was, dimension, units),
+      },
+    ];
+  });
 }
+
+const attitudeNames = {
+  pitch: { name: 'pitch', dimension: 'angle' },
+  rake: { name: 'rake', dimension: 'angle' },
+  groundTrail: { name: 'trail', dimension: 'length' },
+  wheelbase: { name: 'wheelbase', dimension: 'length' },
+  seatHeight: { name: 'seat height', dimension: 'length' },
+} as const satisfies {
+  readonly [K in AttitudePart]: {
+    readonly name: AttitudeView['name'];
+    readonly dimension: ShownDimension;
+  };
+};

@@ -7,6 +7,7 @@ import { limitViews } from './limits.ts';
 import { messageViews } from './messages.ts';
 import { assumedViews, noteViews } from './notes.ts';
 import type { LoadView, PageView, PictureView, StandView } from './shapes.ts';
+import { type SetUpShown, standingShown } from './standings.ts';
 import { standView } from './stands.ts';
 import { thingViews } from './things.ts';
 
@@ -36,7 +37,9 @@ function letterOf(place: number): string {
 
 function aloneView(planned: JobPlan, units: Units): LoadView {
   const { machine } = planned.inputs.question;
-  const asFound = standView(planned.plan.alone, machine, machine.load, null, units);
+  const { alone } = planned.plan;
+  const standing = standingShown(planned, null, 'asFound');
+  const asFound = standView(alone, machine, machine.load, null, standing, units);
   return {
     id: null,
     letter: null,
@@ -62,20 +65,20 @@ function loadViews(
   return plan.loadCases.map((result): LoadView => {
     const id = result.loadCase;
     const loadCase = job.loadCases[id]!;
-    const { load } = inputs.question.loadCases.find((each) => each.id === id)!;
-    const stand = (of: Stand, against: Stand | null): StandView =>
-      standView(of, machine, load, against, units);
+    const carried = inputs.question.loadCases.find((each) => each.id === id)!;
+    const stand = (of: Stand, against: Stand | null, setUp: SetUpShown): StandView =>
+      standView(of, machine, carried.load, against, standingShown(planned, id, setUp), units);
     const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
-    const asFound = stand(result.asFound, null);
+    const asFound = stand(result.asFound, null, 'asFound');
     return {
       id,
       letter: letters.get(id)!,
       name: loadCase.name,
       sharePercent: loadCase.share,
       total: asFound.loads?.total ?? null,
-      things: thingViews(planned, loadCase, result.limits, units),
+      things: thingViews(planned, id, result, units),
       asFound,
-      planned: set.rear === null && set.front === null ? null : stand(set.stand, result.asFound),
+      planned: set.rear === null && set.front === null ? null : stand(set.stand, result.asFound, 'planned'),
       limits: limitViews(planned, result.limits, units),
       refused: result.refused,
       messages: messageViews(planned, result, units),

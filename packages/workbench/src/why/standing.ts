@@ -53,7 +53,8 @@ export function standingFullTank(planned: JobPlan, loadCase: LoadCaseSI): Standi
   return standing(question.machine, loadCase.loadFullTank, inputs);
 }
 
-function standing(
+/** A machine at rest with a load on it (null: as it is); null where it has no rest. */
+export function standing(
   machine: MachineSI,
   load: FirstMoments | null,
   inputs: readonly UncertainInput[],

@@ -2,7 +2,7 @@ import { assumed } from './english/assumed.ts';
 import { fields } from './english/fields.ts';
 import { limits } from './english/limits.ts';
 import { caution, notes } from './english/notes.ts';
-import { page } from './english/page.ts';
+import { page, standPlace, standWhy } from './english/page.ts';
 import {
   emptyCells,
   emptyCellsShort,
@@ -42,6 +42,8 @@ export const words = {
   assumed,
   fields,
   page,
+  standWhy,
+  standPlace,
   caution,
   why,
   whyPlace,

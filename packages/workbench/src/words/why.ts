@@ -1,4 +1,5 @@
-import { formatFigure, formatUsed, formatWidth } from '../format/format.ts';
+import type { Contribution } from '@sagwright/model/uncertainty/spread';
+import { formatFigure, formatUsed, formatWidth, type ShownDimension } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type FigureName, figures } from '../why/figures.ts';
@@ -18,6 +19,8 @@ export interface WhyWords {
 }
 
 export interface WhyInputWords {
+  /** Of its field in the job. */
+  readonly path: string;
   readonly name: string;
   readonly figure: string;
   readonly origin: string;
@@ -36,17 +39,28 @@ export function whyWords(planned: JobPlan, why: Extract<Why, { kind: 'opened' }>
     equation,
     where,
     source,
-    inputs: why.contributions.map(({ input, halfWidth, share }) => {
-      const used = planned.inputs.figures.get(input)!;
-      return {
-        name: fieldName(planned.job, input),
-        figure: formatUsed(used, units),
-        origin: words.origins[used.origin],
-        adds: formatWidth(halfWidth, dimension, units),
-        share,
-      };
-    }),
+    inputs: whyInputWords(planned, why.contributions, dimension, units),
   };
+}
+
+/** What the ± of a figure is made of, in words. */
+export function whyInputWords(
+  planned: JobPlan,
+  contributions: readonly Contribution[],
+  dimension: ShownDimension,
+  units: Units,
+): readonly WhyInputWords[] {
+  return contributions.map(({ input, halfWidth, share }) => {
+    const used = planned.inputs.figures.get(input)!;
+    return {
+      path: input,
+      name: fieldName(planned.job, input),
+      figure: formatUsed(used, units),
+      origin: words.origins[used.origin],
+      adds: formatWidth(halfWidth, dimension, units),
+      share,
+    };
+  });
 }
 
 function placeWords(

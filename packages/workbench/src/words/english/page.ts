@@ -1,7 +1,16 @@
+import type { OpenedWords } from './why.ts';
+
 /** Words that only the page has room for: tags, axis ends, short labels beside bars. */
 export const page = {
   ofAllowed: (load: string, allowed: string) => `${load} of ${allowed}`,
   offset: (distance: string, behind: boolean) => `${distance} ${behind ? 'behind' : 'ahead'}`,
+  offsetInSentence: (distance: string, behind: boolean) => `${distance} ${behind ? 'behind' : 'ahead of'}`,
+  /** What a thing does where it lies: "330 mm behind the rear axle: 4 kg puts 4.8 kg on the rear wheel and lifts …". */
+  effect: (offset: string, mass: string, wheels: readonly [rear: string, front: string]) =>
+    `${offset} the rear axle: ${mass} ${wheels.join(' and ')}.`,
+  putsOn: (mass: string, wheel: 'rear' | 'front') => `puts ${mass} on the ${wheel} wheel`,
+  liftsOff: (mass: string, wheel: 'rear' | 'front') => `lifts ${mass} off the ${wheel} wheel`,
+  fuel: 'fuel',
   pastBy: (short: string) => `past by ${short}`,
   shortBy: (short: string) => `too tight by ${short}`,
   sag: (standing: string, load: string) => `${load}: ${standing}`,
@@ -11,3 +20,34 @@ export const page = {
   rests: (travel: string, share: string) => `rests at ${travel}, ${share}`,
   frequency: (withTyre: string, without: string) => `${withTyre} with the tyre, ${without} without`,
 } as const;
+
+const balance =
+  'Balance of both ends at once, derived in docs/decisions/0004; held against an independent energy minimiser (checks/energy-minimised-machines)';
+
+/** Figures of how a machine stands, opened up, that `why` has no entry for. */
+export const standWhy = {
+  travel: {
+    title: 'wheel travel where it rests, from fully out',
+    equation: 'z where V(u, θ, z rear, z front) is least',
+    where: [['V', 'energy of gravity, tyres, springs, gas and rubber']],
+    source: balance,
+  },
+  'wheel-load': {
+    title: 'load on the wheel, as a scale reads it',
+    equation: 'N front L = g Σ m x;  N rear = g Σ m - N front',
+    where: [['x, L', 'forward of the rear contact point, and between both, at rest']],
+    source: `Moments about the contact points. ${balance}`,
+  },
+  whole: {
+    title: 'everything on both wheels',
+    equation: 'm = (N rear + N front) / g',
+    where: [['N', 'load on each wheel']],
+    source: 'Sum of both scales',
+  },
+} as const satisfies Readonly<Record<string, OpenedWords>>;
+
+/** Where such a figure is looked at: "rear, "Ash", as found". */
+export const standPlace = (end: 'rear' | 'front' | null, load: string | null, setUp: 'asFound' | 'planned') =>
+  [end, load ?? 'the machine alone', setUp === 'asFound' ? 'as found' : 'as planned']
+    .filter((part) => part !== null)
+    .join(', ');
