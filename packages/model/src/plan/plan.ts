@@ -1,13 +1,13 @@
-import { limitsOf } from '../limits/limits.ts';
+import { type AxleLoads, limitsOf } from '../limits/limits.ts';
 import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
 import { type Prepared, prepare } from '../statics/prepared.ts';
 import { restOf } from '../statics/rest.ts';
-import { directionsOf } from '../uncertainty/inputs.ts';
+import { type Direction, directionsOf } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import type { LoadCaseResult, Plan } from './answer.ts';
 import { planEnd } from './endPlan.ts';
 import type { LoadCaseSI, PlanQuestion } from './question.ts';
-import { axleLoads, standOf } from './stand.ts';
+import { axleLoads, loadsOnOneWheel, standOf } from './stand.ts';
 import { bothEndsPlanned } from './together.ts';
 
 /**
@@ -38,8 +38,7 @@ function withLoad(
   const asFound = standOf(parameters, prepared, directions);
   putOn(parameters, loadCase.loadFullTank);
   const full = directionsOf(parameters, mergeInputs(question.inputs, loadCase.inputsFullTank));
-  const answer = restOf(prepared);
-  const loadsFullTank = answer.kind === 'rest' ? axleLoads(parameters, prepared, answer.rest, full) : null;
+  const loadsFullTank = wheelLoads(parameters, prepared, full);
   const limits = loadsFullTank === null ? [] : limitsOf(loadsFullTank, question.limits, loadCase.places);
   return {
     loadCase: loadCase.id,
@@ -48,4 +47,21 @@ function withLoad(
     limits,
     refused: limits.some((limit) => limit.verdict === 'over'),
   };
+}
+
+/** What the wheels bear with what is aboard now, tipping included: overload is told all the same. */
+function wheelLoads(
+  parameters: Parameters,
+  prepared: Prepared,
+  directions: readonly Direction[],
+): AxleLoads | null {
+  const answer = restOf(prepared);
+  switch (answer.kind) {
+    case 'rest':
+      return axleLoads(parameters, prepared, answer.rest, directions);
+    case 'tips':
+      return loadsOnOneWheel(parameters, prepared, answer.over, directions);
+    case 'no rest':
+      return null;
+  }
 }

@@ -1,9 +1,9 @@
 import { attitudeAt } from '../attitude/attitude.ts';
 import type { AxleLoads } from '../limits/limits.ts';
-import { gradientAt } from '../statics/gradient.ts';
+import { gradientAt, type State } from '../statics/gradient.ts';
 import { GRAVITY } from '../statics/machine.ts';
 import type { Parameters } from '../statics/parameters.ts';
-import type { Prepared } from '../statics/prepared.ts';
+import type { EndName, Prepared } from '../statics/prepared.ts';
 import { frictionBand, type Rest, restOf } from '../statics/rest.ts';
 import { figureDerivatives, stateDerivatives } from '../uncertainty/derivatives.ts';
 import type { Direction } from '../uncertainty/inputs.ts';
@@ -65,4 +65,27 @@ export function axleLoads(
     total: front + rear,
     totalPlusMinus: halfWidthAt(directions, slopes, 2, count),
   };
+}
+
+/** Wheel loads of a machine that tips: the wheel it goes over bears everything. `state` may be any, masses hang on none. */
+export function loadsOnOneWheel(
+  parameters: Parameters,
+  prepared: Prepared,
+  over: EndName,
+  directions: readonly Direction[],
+): AxleLoads {
+  const state = new Float64Array(4);
+  const unmoved = new Float64Array(4 * directions.length);
+  const whole = new Float64Array(1);
+  wholeMass(prepared, state, whole);
+  const slopes = figureDerivatives(parameters, prepared, state, directions, unmoved, wholeMass, 1);
+  const [total, totalPlusMinus] = [whole[0]!, halfWidthAt(directions, slopes, 0, 1)];
+  const on = (end: EndName): readonly [number, number] => (over === end ? [total, totalPlusMinus] : [0, 0]);
+  const [front, frontPlusMinus] = on('front');
+  const [rear, rearPlusMinus] = on('rear');
+  return { front, frontPlusMinus, rear, rearPlusMinus, total, totalPlusMinus };
+}
+
+function wholeMass({ machine }: Prepared, _: State, out: Float64Array): void {
+  out[0] = machine.sprung.mass + machine.load.mass + machine.rear.unsprung + machine.front.unsprung;
 }

@@ -16,7 +16,7 @@ const LOADS: readonly (readonly [string, readonly PointMass[]])[] = [
   ['with cases', [rider, cases]],
   ['two', [rider, passenger]],
 ];
-const loadCases = LOADS.map(([id, things]) => carrying(id, things));
+const loadCases: readonly LoadCaseSI[] = LOADS.map(([id, things]) => carrying(id, things));
 
 /** What each of the rear springs must bear with these things aboard, at the sag that is wanted. */
 function demandOf(things: readonly PointMass[]): Demand {
