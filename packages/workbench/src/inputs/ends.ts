@@ -2,7 +2,7 @@ import type { SpringSI } from '@sagwright/model/springs/spring';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
 import { lengthAtZero, positionOf, touchPosition } from './adjusters.ts';
-import { type Desk, inOrder, note } from './desk.ts';
+import { type Desk, note } from './desk.ts';
 import { solidLengthOf, springOf } from './springs.ts';
 
 /** A spring that could be fitted, as the sum sees it. */
@@ -14,13 +14,12 @@ export interface ChoiceFigures {
   readonly solidLength: number | null;
 }
 
-/** Springs and adjusters of one end: what stands on each strut as found, and every spring of that end. */
-export interface EndFigures {
+/** What stands on each strut of one end as found. */
+export interface FoundEnd {
   readonly fitted: string | null;
   readonly struts: readonly { readonly spring: SpringSI; readonly preload: number }[];
   /** Position of each strut's adjuster as found [m]; null where it was not read. */
   readonly found: readonly number[] | null;
-  readonly choices: Readonly<Record<string, ChoiceFigures>>;
 }
 
 /** The sides of an end setting, one for each strut. */
@@ -36,48 +35,68 @@ export function sidesOf(
   ];
 }
 
-/** Everything about the springs of one end that was found with springs and settings in the job. */
-export function endFigures(
+/** What stands on each strut as found: its spring and preload, and where its adjuster is. */
+export function foundEnd(
   desk: Desk,
   end: 'rear' | 'front',
   count: number,
   adjuster: Adjuster | undefined,
   setting: EndSetting,
-): EndFigures {
+): FoundEnd {
   const sides = sidesOf(setting, count);
-  const fitted = sides[0]!.side.spring;
-  const adjusterPath = end === 'rear' ? 'machine.rear.shock.adjuster' : 'machine.front.fork.adjuster';
-  const positions = sides.map(({ side, path }) =>
-    positionOf(desk, `setups.asFound.${end}.${path}.at`, adjuster, side.at),
-  );
-  const preloads = sides.map(({ side, path }) =>
-    typedPreload(desk, `setups.asFound.${end}.${path}.at`, side),
-  );
+  const { positions, preloads, atZero } = asFound(desk, end, sides, adjuster);
   if (differ(sides, positions, preloads)) note(desk, 'sides differ', `setups.asFound.${end}`);
-  const atZero = preloadAtZeroOf(desk, adjusterPath, adjuster, fitted, positions[0]!, preloads[0]!);
-  const choices: Record<string, ChoiceFigures> = {};
-  for (const [id, spring] of inOrder(desk.job.springs)) {
-    if (spring.end !== end) continue;
-    choices[id] = {
-      spring: springOf(desk, id, spring),
-      preloadAtZero: atZero(id),
-      freeLength: freeLengthOf(desk, id),
-      solidLength: solidLengthOf(desk, id, spring),
-    };
-  }
   const known = positions.every((position) => position !== null);
   if (!known && adjuster !== undefined && adjuster.kind !== 'none') {
     note(desk, 'position not known', `setups.asFound.${end}`);
   }
   return {
-    fitted,
+    fitted: sides[0]!.side.spring,
     struts: sides.map(({ side }, i) => ({
-      spring: choices[side.spring]!.spring,
-      preload: preloads[i] ?? choices[side.spring]!.preloadAtZero + (positions[i] ?? 0),
+      spring: springOf(desk, side.spring, desk.job.springs[side.spring]!),
+      preload: preloads[i] ?? atZero(side.spring) + (positions[i] ?? 0),
     })),
     found: known ? (positions as number[]) : null,
-    choices,
   };
+}
+
+/** One spring that could be fitted to an end that was found with settings in the job. */
+export function choiceFigures(
+  desk: Desk,
+  end: 'rear' | 'front',
+  count: number,
+  adjuster: Adjuster | undefined,
+  setting: EndSetting,
+  id: string,
+): ChoiceFigures {
+  const { atZero } = asFound(desk, end, sidesOf(setting, count), adjuster);
+  const spring = desk.job.springs[id]!;
+  return {
+    spring: springOf(desk, id, spring),
+    preloadAtZero: atZero(id),
+    freeLength: freeLengthOf(desk, id),
+    solidLength: solidLengthOf(desk, id, spring),
+  };
+}
+
+/** Positions and preloads of each strut as read, and the preload of any spring with the adjuster at its loosest end. */
+function asFound(
+  desk: Desk,
+  end: 'rear' | 'front',
+  sides: ReturnType<typeof sidesOf>,
+  adjuster: Adjuster | undefined,
+): {
+  readonly positions: readonly (number | null)[];
+  readonly preloads: readonly (number | null)[];
+  readonly atZero: (id: string) => number;
+} {
+  const at = (path: string): string => `setups.asFound.${end}.${path}.at`;
+  const adjusterPath = end === 'rear' ? 'machine.rear.shock.adjuster' : 'machine.front.fork.adjuster';
+  const positions = sides.map(({ side, path }) => positionOf(desk, at(path), adjuster, side.at));
+  const preloads = sides.map(({ side, path }) => typedPreload(desk, at(path), side));
+  const fitted = sides[0]!.side.spring;
+  const atZero = preloadAtZeroOf(desk, adjusterPath, adjuster, fitted, positions[0]!, preloads[0]!);
+  return { positions, preloads, atZero };
 }
 
 function typedPreload(desk: Desk, path: string, side: Side): number | null {

@@ -9,13 +9,12 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { TargetSet } from '@sagwright/records/schema/targets';
 import { adjusterOf } from './adjusters.ts';
-import { type Converted, convert } from './convert.ts';
+import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
-import type { ChoiceFigures, EndFigures } from './ends.ts';
 import { limitsFigures } from './limits.ts';
 import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
-import { type FigureMoves, inputsBelow, movesOfFigures } from './moves.ts';
+import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
@@ -41,23 +40,30 @@ export function inputsOf(job: JobDocument): InputsResult {
   const stranger = outOfScope(job);
   if (stranger !== null) return { ok: false, problems: [stranger] };
   const take = takeFrom();
-  const { converted, problems, notes } = convert(job, take);
-  if (problems.length > 0) return { ok: false, problems };
+  const problems: InputProblem[] = [];
+  const notes: Note[] = [];
   const desk: Desk = { job, take, problems, notes };
+  const parts = partsOf(job);
+  const converted = convert(desk, parts);
+  if (problems.length > 0) return { ok: false, problems };
   if (job.machine.ridingHeightControl !== undefined && job.machine.ridingHeightControl !== 'none') {
     note(desk, 'riding height control', 'machine.ridingHeightControl');
   }
   const machine = weighedMachine(desk, converted);
   if (machine === null) return { ok: false, problems };
-  const moves = movesOfFigures(job, take.figures, converted);
+  const moves = movesByPart(desk, parts);
   const machineInputs = throughWeighing(
     { ...machine, weighing: converted.machine.weighing },
-    inputsBelow(moves, { 'machine.machine.': [''], 'machine.weighing.': ['weighing.'] }),
+    inputsBelow(moves.get(partName({ of: 'machine', id: '' }))!, {
+      'machine.': [''],
+      'weighing.': ['weighing.'],
+    }),
   );
   const targetSet = targetSetInUse(desk);
   const loadCases = inOrder(job.loadCases).flatMap(([id, loadCase]) => {
     const figures = converted.loads[id]!;
-    const load = loadOf(desk, id, figures, machine, machineInputs, moves);
+    const own = moves.get(partName({ of: 'loads', id }))!;
+    const load = loadOf(desk, id, figures, machine, machineInputs, own);
     return load === null ? [] : [loadCaseSI(desk, id, loadCase, load, targetSet.set)];
   });
   if (problems.length > 0) return { ok: false, problems };
@@ -67,8 +73,8 @@ export function inputsOf(job: JobDocument): InputsResult {
     inputs: machineInputs,
     loadCases,
     limits: limitsFigures(desk),
-    rear: endQuestion('rear', rear.shock.adjuster, converted.machine.rear, machine, moves),
-    front: endQuestion('front', front.fork?.adjuster, converted.machine.front, machine, moves),
+    rear: endQuestion(desk, 'rear', rear.shock.adjuster, converted, moves),
+    front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
   return { ok: true, inputs: { question, figures: take.figures, notes, targetSet } };
@@ -102,13 +108,12 @@ function loadOf(
   machineInputs: readonly UncertainInput[],
   moves: readonly FigureMoves[],
 ): Load | null {
-  const below = `loads.${id}.`;
   if (figures.kind === 'aboard') {
     return {
       load: figures.load,
       fullTank: figures.fullTank,
-      inputs: inputsBelow(moves, { [`${below}load.`]: ['load.'] }),
-      inputsFullTank: inputsBelow(moves, { [`${below}fullTank.`]: ['load.'] }),
+      inputs: inputsBelow(moves, { 'load.': ['load.'] }),
+      inputsFullTank: inputsBelow(moves, { 'fullTank.': ['load.'] }),
     };
   }
   const { front, rear, height } = figures;
@@ -136,7 +141,7 @@ function loadOf(
   const aboard = { front, rear, height };
   const inputs = throughLoadWeighing({ ...machine, load, aboard }, [
     ...machineInputs,
-    ...inputsBelow(moves, { [below]: ['aboard.'] }),
+    ...inputsBelow(moves, { front: ['aboard.front'], rear: ['aboard.rear'], height: ['aboard.height'] }),
   ]).map((input) => ({ ...input, moves: input.moves.filter((move) => move.parameter.startsWith('load.')) }));
   const { topUp } = figures;
   const fullTank = {
@@ -144,7 +149,7 @@ function loadOf(
     momentX: load.momentX + topUp.momentX,
     momentHeight: load.momentHeight + topUp.momentHeight,
   };
-  const topUpInputs = inputsBelow(moves, { [`${below}topUp.`]: ['load.'] });
+  const topUpInputs = inputsBelow(moves, { 'topUp.': ['load.'] });
   return { load, fullTank, inputs, inputsFullTank: [...inputs, ...topUpInputs] };
 }
 
@@ -162,31 +167,24 @@ function loadCaseSI(desk: Desk, id: string, loadCase: LoadCase, load: Load, set:
 }
 
 function endQuestion(
+  desk: Desk,
   name: 'rear' | 'front',
   adjuster: Adjuster | undefined,
-  figures: EndFigures,
-  machine: MachineSI,
-  moves: readonly FigureMoves[],
+  converted: Converted,
+  moves: ReadonlyMap<string, readonly FigureMoves[]>,
 ): EndQuestion {
-  const count = machine[name].struts.length;
+  const { fitted, found } = converted.machine[name];
+  const count = converted.machine.machine[name].struts.length;
   const strutsOf = (figure: string): readonly string[] =>
     Array.from({ length: count }, (_, i) => `${name}.struts.${i}.${figure}`);
-  const choices = Object.entries(figures.choices).map(([id, choice]): SpringChoiceSI => {
-    const below = `machine.${name}.choices.${id}.`;
-    return {
-      id,
-      fitted: id === figures.fitted,
-      ...choiceFigures(choice),
-      inputs: inputsBelow(moves, {
-        [`${below}spring.`]: strutsOf('spring.'),
-        [`${below}preloadAtZero`]: strutsOf('preload'),
-      }),
-    };
+  const choices = inOrder(desk.job.springs).flatMap(([id, { end }]): SpringChoiceSI[] => {
+    const choice = converted.choices[id];
+    if (end !== name || choice === undefined) return [];
+    const inputs = inputsBelow(moves.get(partName({ of: 'choices', id }))!, {
+      'spring.': strutsOf('spring.'),
+      preloadAtZero: strutsOf('preload'),
+    });
+    return [{ id, fitted: id === fitted, ...choice, inputs }];
   });
-  return { adjuster: adjusterOf(adjuster), choices, found: figures.found, ...margins };
-}
-
-function choiceFigures(choice: ChoiceFigures): Omit<SpringChoiceSI, 'id' | 'fitted' | 'inputs'> {
-  const { spring, preloadAtZero, freeLength, solidLength } = choice;
-  return { spring, preloadAtZero, freeLength, solidLength };
+  return { adjuster: adjusterOf(adjuster), choices, found, ...margins };
 }

@@ -19,8 +19,9 @@ export type LoadFigures =
       readonly topUp: FirstMoments;
     };
 
-export function loadFigures(desk: Desk, id: string, loadCase: LoadCase, wheelbase: number): LoadFigures {
+export function loadFigures(desk: Desk, id: string, loadCase: LoadCase): LoadFigures {
   const { take } = desk;
+  const wheelbase = take.orAssumed('machine.wheelbase', desk.job.machine.wheelbase, 'geometry', 'wheelbase');
   const fuel = fuelOf(desk, id, loadCase);
   if ('scales' in loadCase) {
     const path = `loadCases.${id}.scales`;

@@ -6,16 +6,16 @@ import type { Tyre } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { unsprungShare } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
-import { type EndFigures, endFigures } from './ends.ts';
+import { type FoundEnd, foundEnd } from './ends.ts';
 import { legAir, rubberOf, shockGas, topOutOf } from './struts.ts';
 import { rearKinematics } from './travel.ts';
 
-/** The machine as it was weighed, and the springs of both ends. */
+/** The machine as it was weighed, and what was found at both ends. */
 export interface MachineFigures {
   readonly machine: UnweighedSI;
   readonly weighing: WeighingSI;
-  readonly rear: EndFigures;
-  readonly front: EndFigures;
+  readonly rear: FoundEnd;
+  readonly front: FoundEnd;
 }
 
 export function machineFigures(desk: Desk): MachineFigures {
@@ -65,7 +65,7 @@ export function machineFigures(desk: Desk): MachineFigures {
 
 interface End {
   readonly end: EndSI;
-  readonly figures: EndFigures;
+  readonly figures: FoundEnd;
 }
 
 function rearEnd(desk: Desk, weighing: WeighingSI): End {
@@ -75,7 +75,7 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
   const extended =
     shock.length === undefined ? null : siOf(shock.length) + siOfOr(shock.lengthAdjuster?.change);
-  const figures = endFigures(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
+  const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
     gas: shockGas(desk, shock.gas, strokeMax),
     rubber: rubberOf(desk, 'machine.rear.shock.rubber', shock.rubber),
@@ -111,7 +111,7 @@ function frontEnd(desk: Desk, weighing: WeighingSI): End {
   const strokeMax = take.orAssumed('machine.front.fork.stroke', fork?.stroke, 'stroke', 'forkStroke');
   const setting = job.setups.asFound.front;
   const figures =
-    setting === undefined ? assumedFork(desk) : endFigures(desk, 'front', 2, fork?.adjuster, setting);
+    setting === undefined ? assumedFork(desk) : foundEnd(desk, 'front', 2, fork?.adjuster, setting);
   const friction = take.orAssumed('machine.front.fork.friction', fork?.friction, 'friction', 'forkFriction');
   const shared = {
     gas: legAir(desk, fork?.air, strokeMax),
@@ -142,11 +142,11 @@ function frontEnd(desk: Desk, weighing: WeighingSI): End {
 }
 
 /** A fork that nobody looked into: two equal legs, assumed. */
-function assumedFork(desk: Desk): EndFigures {
+function assumedFork(desk: Desk): FoundEnd {
   const rate = desk.take.orAssumed('setups.asFound.front.rate', undefined, 'springRate', 'forkSpringRate');
   const preload = desk.take.orAssumed('setups.asFound.front.preload', undefined, 'collar', 'forkPreload');
   const leg = { spring: { kind: 'linear', rate }, preload } as const;
-  return { fitted: null, struts: [leg, leg], found: null, choices: {} };
+  return { fitted: null, struts: [leg, leg], found: null };
 }
 
 function unsprungOf(desk: Desk, end: 'rear' | 'front', weighing: WeighingSI): number {

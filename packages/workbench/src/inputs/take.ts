@@ -84,6 +84,25 @@ export function takeAgain(figures: ReadonlyMap<string, UsedFigure>, moved: strin
   };
 }
 
+/** Takes as `take` does, and writes down the path of each figure that was taken. */
+export function noting(take: Take, taken: Set<string>): Take {
+  return {
+    figures: take.figures,
+    known: (path, ...rest) => {
+      taken.add(path);
+      return take.known(path, ...rest);
+    },
+    orAssumed: (path, ...rest) => {
+      taken.add(path);
+      return take.orAssumed(path, ...rest);
+    },
+    workedOut: (path, ...rest) => {
+      taken.add(path);
+      return take.workedOut(path, ...rest);
+    },
+  };
+}
+
 function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigure {
   const value = toSI(typed.value, typed.unit);
   const usual = defaultWidth(kind, typed.origin);
