@@ -3,7 +3,7 @@ import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { createContext, useContext, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { JobState, JobStore } from '../job/jobStore.ts';
-import type { Answer, PageProblem } from '../worker/messages.ts';
+import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
 import { createPlanClient, type Post } from '../worker/planClient.ts';
 
 /** The job on the table, with what was worked out of it last. */
@@ -16,6 +16,8 @@ export interface Table {
   readonly problems: readonly PageProblem[];
   /** The view is of an older state of the job. */
   readonly behind: boolean;
+  /** Opens a figure of the view up. */
+  readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
 }
 
 const TableContext = createContext<Table | null>(null);
@@ -51,7 +53,7 @@ export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: (
   useEffect(() => {
     asked.current = client.ask({ document: state.document, units });
   }, [client, state.document, units]);
-  return { store, state, ...answer, behind: answered !== asked.current };
+  return { store, state, ...answer, behind: answered !== asked.current, open: client.open };
 }
 
 /** The document on the table as a job. What lies there was read as one, or is laid beside its list of problems. */

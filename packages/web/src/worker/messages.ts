@@ -1,17 +1,40 @@
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
+import type { WhyQuestion } from '@sagwright/workbench/why/why';
+import type { WhyWords } from '@sagwright/workbench/words/why';
 
 /** What the page asks of the worker: the job as it stands, and the units to show it in. */
 export interface Ask {
+  readonly kind: 'plan';
   readonly seq: number;
   readonly document: unknown;
   readonly units: UnitsChoice;
 }
 
+/** A figure of the last plan that was answered, to be opened up. */
+export interface Open {
+  readonly kind: 'open';
+  readonly id: number;
+  readonly question: FigureQuestion;
+}
+
+/** Of how a load stands, as the Machine tab shows it; or of one spring with one load. */
+export type FigureQuestion =
+  | { readonly of: 'stand'; readonly asked: StandQuestion }
+  | { readonly of: 'plan'; readonly asked: WhyQuestion };
+
 /** What the worker says: what to show, or why the job has no plan. */
 export type Answer =
-  | { readonly seq: number; readonly kind: 'view'; readonly view: PageView }
-  | { readonly seq: number; readonly kind: 'problems'; readonly problems: readonly PageProblem[] };
+  | { readonly kind: 'view'; readonly seq: number; readonly view: PageView }
+  | { readonly kind: 'problems'; readonly seq: number; readonly problems: readonly PageProblem[] };
+
+/** A figure opened up, or a sentence that says why it cannot be. */
+export interface Opened {
+  readonly kind: 'opened';
+  readonly id: number;
+  readonly figure: WhyWords | string;
+}
 
 /** Something wrong with the job, with the path of its field. */
 export interface PageProblem {

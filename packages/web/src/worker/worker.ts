@@ -1,7 +1,9 @@
-import type { Ask } from './messages.ts';
-import { answerTo } from './planWorker.ts';
+import type { Ask, Open } from './messages.ts';
+import { createDesk } from './planWorker.ts';
 
 /** The worker's ear: one question, one answer. */
-self.onmessage = ({ data }: MessageEvent<Ask>) => {
-  self.postMessage(answerTo(data));
+const answer = createDesk();
+
+self.onmessage = ({ data }: MessageEvent<Ask | Open>) => {
+  self.postMessage(answer(data));
 };
