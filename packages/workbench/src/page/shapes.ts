@@ -15,6 +15,8 @@ export interface PageView {
   /** What is said about the sum: parts not known, cautions. */
   readonly notes: readonly string[];
   readonly assumed: readonly AssumedView[];
+  /** Where the mass centre of what lies at a place of each kind usually is, on this machine. */
+  readonly usualPlaces: Readonly<Record<Place['kind'], UsualPlaceView>>;
   readonly lengthUnit: string;
   readonly massUnit: string;
 }
@@ -222,17 +224,24 @@ export interface TargetsView {
   readonly shipped: boolean;
 }
 
+export interface UsualPlaceView {
+  readonly x: AssumedFigure;
+  readonly height: AssumedFigure;
+}
+
+/** SI, with its 90 % half-width and the unit that it is usually told in. */
+export interface AssumedFigure {
+  readonly value: number;
+  readonly halfWidth: number;
+  readonly unit: Unit;
+  readonly why: string;
+}
+
 /** A figure that nobody gave, and what its doubt does to the adjusters with the planned springs. */
 export interface AssumedView {
   readonly path: string;
   /** What it is, its figure with its ±, and why. */
   readonly value: string;
-  /** The figure itself, SI, with its 90 % half-width and the unit that it is usually told in. */
-  readonly figure: {
-    readonly value: number;
-    readonly halfWidth: number;
-    readonly unit: Unit;
-    readonly why: string;
-  };
+  readonly figure: AssumedFigure;
   readonly effect: { readonly rear: string | null; readonly front: string | null };
 }

@@ -83,6 +83,15 @@ test('a limit that is not known is checked once a figure stands at its path', ()
   expect(limits.map(({ verdict }) => verdict)).not.toContain('not checked');
 });
 
+test('a place that nobody measured lies where the page says its kind usually is', () => {
+  const bare = planOf(tourerWith(['machine.places.cases.at', undefined]));
+  const usual = pageView(bare, units).usualPlaces['side cases'];
+  for (const axis of ['x', 'height'] as const) {
+    const { value, halfWidth, assumed } = bare.inputs.figures.get(`machine.places.cases.at.${axis}`)!;
+    expect({ value, halfWidth, ...assumed }).toEqual(usual[axis]);
+  }
+});
+
 function jobOf(data: Record<string, unknown>): JobPlan['job'] {
   const read = parseJob(data);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));

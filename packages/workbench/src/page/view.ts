@@ -10,6 +10,7 @@ import type { LoadView, PageView, PictureView, StandView } from './shapes.ts';
 import { type SetUpShown, standingShown } from './standings.ts';
 import { standView } from './stands.ts';
 import { thingViews } from './things.ts';
+import { usualPlaces } from './usualPlaces.ts';
 
 /** What the page shows of a plan. */
 export function pageView(planned: JobPlan, units: Units): PageView {
@@ -24,6 +25,7 @@ export function pageView(planned: JobPlan, units: Units): PageView {
     targets: { id, name: set.name, origin: set.origin, shipped: job.targetSets[id] === undefined },
     notes: noteViews(planned, units),
     assumed: assumedViews(planned, units),
+    usualPlaces: usualPlaces(planned),
     lengthUnit: units.unit.length,
     massUnit: units.unit.mass,
   };
