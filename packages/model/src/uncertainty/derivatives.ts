@@ -1,6 +1,7 @@
 import { FRONT_TRAVEL, gradientAt, HEAVE, PITCH, REAR_TRAVEL, type State } from '../statics/gradient.ts';
-import type { Parameters } from '../statics/parameters.ts';
-import { type EndName, type Prepared, prepare, type WheelGradient } from '../statics/prepared.ts';
+import { GRAVITY } from '../statics/machine.ts';
+import { type Parameters, parameter, setParameter } from '../statics/parameters.ts';
+import { type EndName, type Prepared, prepare, refresh, type WheelGradient } from '../statics/prepared.ts';
 import { type Held, isFree } from '../statics/settle.ts';
 import { solveWheelsFirst } from '../statics/wheelsFirst.ts';
 import { type Direction, figuresOf, moveAlong, restore } from './inputs.ts';
@@ -10,8 +11,8 @@ export type HeldTravel = (prepared: Prepared) => number;
 
 /**
  * How a rest moves with each input: dx/dq = −J⁻¹ · ∂r/∂q (implicit function theorem), x = [u, θ, z_r, z_f].
- * r is the gradient of the energy, J its curvature (analytic); ∂r/∂q is a central difference of r at the same x, never of a
- * solved output. A wheel on a stop stays on it, and moves as the stop does: right on the side that keeps it pressed, and
+ * r is the gradient of the energy, J its curvature (analytic); ∂r/∂q is in closed form for the masses borne, for the
+ * rest a central difference of r at the same x, never of a solved output. A wheel on a stop stays on it, and moves as the stop does: right on the side that keeps it pressed, and
  * told by `EndRest.standing` and its stop force (`travelHalfWidths`).
  * state  the rest (held travels included);  held, heldTravel  the end that is held and where
  * Returns 4 numbers for each direction, one after the other, and leaves `prepared.gradient` at the rest.
@@ -88,14 +89,19 @@ function forceChange(
   out: Float64Array,
 ): void {
   const { gradient } = moved;
-  const { step } = direction;
+  const { step, otherIndices, otherBy } = direction;
   out.fill(0);
   rear.shift = 0;
   front.shift = 0;
   if (direction.indices.length === 0 || !(step > 0)) return;
-  const saved = figuresOf(parameters, direction);
+  borneChange(moved, state, direction, out);
+  if (otherIndices.length === 0) return;
+  const saved = otherIndices.map((index) => parameter(parameters, index));
   for (const side of [1, -1] as const) {
-    moveAlong(parameters, moved, direction, side * step);
+    for (let i = 0; i < otherIndices.length; i += 1) {
+      setParameter(parameters, otherIndices[i]!, saved[i]! + otherBy[i]! * side * step);
+    }
+    if (direction.movesTravel) refresh(moved);
     gradientAt(moved, state, 0);
     const share = -side / (2 * step);
     out[HEAVE] = out[HEAVE]! + share * gradient.heave;
@@ -104,8 +110,24 @@ function forceChange(
     out[FRONT_TRAVEL] = out[FRONT_TRAVEL]! + share * gradient.front.travel;
     if (rear.at !== null) rear.shift -= share * rear.at(moved);
     if (front.at !== null) front.shift -= share * front.at(moved);
-    restore(parameters, moved, direction, saved);
   }
+  for (let i = 0; i < otherIndices.length; i += 1) setParameter(parameters, otherIndices[i]!, saved[i]!);
+  if (direction.movesTravel) refresh(moved);
+}
+
+/**
+ * −∂r/∂q of what a direction moves of body and load, in closed form, since they enter r by M, M_x and M_z alone:
+ *   ∂(dV/du) = g dM,   ∂(dV/dθ) = −g (dM_x cos θ + dM_z sin θ)
+ */
+function borneChange(moved: Prepared, state: State, { borne }: Direction, out: Float64Array): void {
+  const { sprung } = moved.machine;
+  const mass = borne['sprung.mass'] + borne['load.mass'];
+  const momentX = borne['sprung.mass'] * sprung.x + sprung.mass * borne['sprung.x'] + borne['load.momentX'];
+  const momentHeight =
+    borne['sprung.mass'] * sprung.height + sprung.mass * borne['sprung.height'] + borne['load.momentHeight'];
+  const pitch = state[PITCH]!;
+  out[HEAVE] = -GRAVITY * mass;
+  out[PITCH] = GRAVITY * (momentX * Math.cos(pitch) + momentHeight * Math.sin(pitch));
 }
 
 /** A wheel that is put elsewhere pushes on heave and pitch: their right side takes −(column of J)·dz. */

@@ -25,10 +25,25 @@ export interface Direction {
   readonly input: UncertainInput;
   readonly indices: readonly number[];
   readonly by: readonly number[];
+  /** What it moves of the masses that the body bears: their forces are known in closed form (`stateDerivatives`). */
+  readonly borne: BorneMoves;
+  /** The rest of what it moves: places in the parameters and how much. */
+  readonly otherIndices: readonly number[];
+  readonly otherBy: readonly number[];
   /** Whether the whole travel of an end hangs on it, so that the machine must be refreshed. */
   readonly movesTravel: boolean;
   /** Change of the input for a central difference: a small share of its deviation, so that no kink lies between. */
   readonly step: number;
+}
+
+/** ∂/∂(input) of the sprung body's figures and of the load's. */
+export interface BorneMoves {
+  'sprung.mass': number;
+  'sprung.x': number;
+  'sprung.height': number;
+  'load.mass': number;
+  'load.momentX': number;
+  'load.momentHeight': number;
 }
 
 const STEP = 1e-4;
@@ -44,6 +59,16 @@ export function directionsOf(
 function directionOf(parameters: Parameters, input: UncertainInput): Direction {
   const indices: number[] = [];
   const by: number[] = [];
+  const otherIndices: number[] = [];
+  const otherBy: number[] = [];
+  const borne: BorneMoves = {
+    'sprung.mass': 0,
+    'sprung.x': 0,
+    'sprung.height': 0,
+    'load.mass': 0,
+    'load.momentX': 0,
+    'load.momentHeight': 0,
+  };
   let movesTravel = false;
   for (const move of input.moves) {
     const index = parameters.indexOf.get(move.parameter);
@@ -51,8 +76,18 @@ function directionOf(parameters: Parameters, input: UncertainInput): Direction {
     indices.push(index);
     by.push(move.by);
     movesTravel ||= parameters.onTravel[index]!;
+    if (isBorne(borne, move.parameter)) {
+      borne[move.parameter] += move.by;
+    } else {
+      otherIndices.push(index);
+      otherBy.push(move.by);
+    }
   }
-  return { input, indices, by, movesTravel, step: STEP * input.deviation };
+  return { input, indices, by, borne, otherIndices, otherBy, movesTravel, step: STEP * input.deviation };
+}
+
+function isBorne(borne: BorneMoves, name: string): name is keyof BorneMoves {
+  return Object.hasOwn(borne, name);
 }
 
 /** Moves the machine along a direction by `change` of its input; `prepared` follows. Undo with the opposite change. */
