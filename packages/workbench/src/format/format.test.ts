@@ -9,6 +9,7 @@ import {
   formatChange,
   formatFigure,
   formatPlainNumber,
+  formatQuantity,
   formatRange,
   formatTyped,
   formatUsed,
@@ -90,6 +91,13 @@ describe('Units as typed', () => {
       ['machine.front.unsprung', undefined],
     );
     expect(unitsFor('typed', inPounds, '.').unit.mass).toBe('lb');
+  });
+
+  test('are left for others where others are chosen', () => {
+    const marked = { value: 160, unit: 'lbf/in', plusMinus: { value: 5, unit: '%' } } as const;
+    expect(formatQuantity(marked, unitsFor('typed', tourerWith(), '.'))).toBe('160 lbf/in');
+    // 1 lbf/in = 4.4482216152605 N / 25.4 mm = 0.17512684 N/mm.
+    expect(formatQuantity(marked, metric)).toBe('28.0 N/mm');
   });
 
   test('give back what was typed, to the last digit', () => {

@@ -1,6 +1,13 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import type { Quantity } from '@sagwright/records/schema/quantity';
-import { type Dimension, differenceFromSI, fromSI, type Unit } from '@sagwright/records/units';
+import {
+  type Dimension,
+  differenceFromSI,
+  dimensionOf,
+  fromSI,
+  toSI,
+  type Unit,
+} from '@sagwright/records/units';
 import type { UsedFigure } from '../inputs/take.ts';
 import { decimalsFor, fixed } from './digits.ts';
 import { type Units, unitLike } from './units.ts';
@@ -104,6 +111,13 @@ export function formatTyped(typed: Quantity, units: Units): string {
   return plusMinus.unit === unit
     ? `${marked(String(value), units)} ± ${width} ${unit}`
     : `${text} ± ${width} ${plusMinus.unit}`;
+}
+
+/** A typed quantity without its ±: as it was typed where units are as typed, else in the units chosen. */
+export function formatQuantity({ value, unit }: Quantity, units: Units): string {
+  return units.choice === 'typed'
+    ? formatTyped({ value, unit }, units)
+    : format(toSI(value, unit), dimensionOf(unit), units);
 }
 
 /**

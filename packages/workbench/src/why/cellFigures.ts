@@ -12,8 +12,8 @@ import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
+import type { Opened } from './question.ts';
 import { readAt, standingOfCell } from './standing.ts';
-import type { Opened } from './why.ts';
 
 /** A figure of one spring with one load. */
 export function cellFigure(

@@ -2,8 +2,8 @@ import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
+import type { Opened } from './question.ts';
 import { summed } from './standing.ts';
-import type { Opened } from './why.ts';
 
 /** Installed length at the planned setting [m]: free length − (preload at the loosest end + position). */
 export function springLength(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {

@@ -3,8 +3,8 @@ import { gradientAt } from '@sagwright/model/statics/gradient';
 import { GRAVITY } from '@sagwright/model/statics/machine';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
+import type { Opened } from './question.ts';
 import { readAt, standingFullTank } from './standing.ts';
-import type { Opened } from './why.ts';
 
 /** What a scale under one wheel reads with a load, as found and with a full tank [kg]. */
 export function axleLoad(planned: JobPlan, end: End, loadCase: LoadCaseSI): Opened {

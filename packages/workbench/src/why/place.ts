@@ -3,7 +3,7 @@ import type { LoadCaseSI } from '@sagwright/model/plan/question';
 import type { JobPlan } from '../path.ts';
 import { springInView } from '../result/inView.ts';
 import { figures } from './figures.ts';
-import type { Why, WhyQuestion } from './why.ts';
+import type { Why, WhyQuestion } from './question.ts';
 
 type Because = Extract<Why, { kind: 'not to be had' }>['because'];
 

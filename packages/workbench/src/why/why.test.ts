@@ -7,7 +7,8 @@ import { resultJson } from '../result/result.ts';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
 import { notToBeHadWords, whyWords } from '../words/why.ts';
 import { type FigureName, figureNames, figures } from './figures.ts';
-import { type Why, type WhyQuestion, why } from './why.ts';
+import type { Why, WhyQuestion } from './question.ts';
+import { why } from './why.ts';
 
 const planned = plan(tourerWith());
 const asked = (figure: FigureName, more: Partial<WhyQuestion> = {}): Why =>

@@ -18,6 +18,14 @@ export function assumptionWords(planned: JobPlan, assumption: AssumptionDocument
     : words.assumed.scale(field, formatUsedWidth(figure, units), why);
 }
 
+/** The same without the reason. */
+export function shortAssumptionWords(planned: JobPlan, { path }: AssumptionDocument, units: Units): string {
+  const figure = planned.inputs.figures.get(path)!;
+  const shown =
+    figure.dimension === 'share' ? `± ${formatUsedWidth(figure, units)}` : formatUsed(figure, units);
+  return words.assumed.short(fieldName(planned.job, path), shown);
+}
+
 /** "± 0.4 mm on the collar": what an assumption alone adds at an end; null where it adds nothing to speak of. */
 export function effectWords(
   planned: JobPlan,

@@ -1,5 +1,5 @@
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
-import { formatTyped } from '../format/format.ts';
+import { formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
@@ -52,10 +52,10 @@ function foundWords(planned: JobPlan, end: End, units: Units): string {
 
 function sideWords({ at }: Side, units: Units): string {
   const say = words.settings.short;
-  if ('reading' in at) return say.reading(formatTyped(at.reading, units));
+  if ('reading' in at) return say.reading(formatQuantity(at.reading, units));
   if ('turns' in at) return say.turns(formatTurns(at.turns));
   if ('step' in at) return say.step(String(at.step));
   if ('click' in at) return say.click(String(at.click));
-  if ('spacer' in at) return say.spacer(formatTyped(at.spacer, units));
-  return words.settings.preload(formatTyped(at.preload, units));
+  if ('spacer' in at) return say.spacer(formatQuantity(at.spacer, units));
+  return words.settings.preload(formatQuantity(at.preload, units));
 }

@@ -13,6 +13,8 @@ import { adjusterName, settingWords } from './settings.ts';
 export interface Said {
   readonly for: readonly string[];
   readonly against: readonly string[];
+  /** The part of `against` that rules the spring out. */
+  readonly rulesOut: readonly string[];
   readonly notChecked: readonly string[];
 }
 
@@ -76,21 +78,29 @@ export function reasonWords(
 /** All reasons of a spring, what holds for several loads said once. */
 export function reasonLines(planned: JobPlan, end: End, spring: SpringPlan, units: Units): Said {
   const reached = reachedTogether(planned, spring, units);
-  const of = (side: Reason['side']): readonly string[] =>
-    spring.reasons
-      .filter((reason) => reason.side === side && !together.has(reason.code) && reason.code !== 'reaches')
-      .map((reason) => reasonWords(planned, end, spring, reason, units));
+  const sayAll = (reasons: readonly Reason[]): readonly string[] =>
+    reasons.map((reason) => reasonWords(planned, end, spring, reason, units));
+  const single = spring.reasons.filter(({ code }) => !together.has(code) && code !== 'reaches');
+  const against = single.filter(({ side }) => side === 'against');
   const alone = spring.reasons.filter(({ code }) => code === 'machine alone tops out');
+  const rulesOut = [
+    ...failingTogether(planned, end, spring, units),
+    ...sayAll(against.filter(({ code }) => !bearable.has(code))),
+  ];
   return {
-    for: [...(reached === null ? [] : [reached]), ...of('for')],
+    for: [...(reached === null ? [] : [reached]), ...sayAll(single.filter(({ side }) => side === 'for'))],
     against: [
-      ...failingTogether(planned, end, spring, units),
-      ...of('against'),
+      ...rulesOut,
+      ...sayAll(against.filter(({ code }) => bearable.has(code))),
       ...(alone.length === 0 ? [] : [words.reasons.aloneToppedOut(loadNames(planned, alone))]),
     ],
-    notChecked: of('not checked'),
+    rulesOut,
+    notChecked: sayAll(single.filter(({ side }) => side === 'not checked')),
   };
 }
+
+/** What speaks against a spring and is left to the technician. */
+const bearable: ReadonlySet<Reason['code']> = new Set(['rests on rubber', 'rests on metal']);
 
 /** What several loads can fail on alike. */
 const together: ReadonlySet<Reason['code']> = new Set([

@@ -1,6 +1,6 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { Flip, Remedy, SpringPlan, Suggestion } from '@sagwright/model/plan/answer';
-import { format, formatFigure, formatRange, formatTyped, formatWidth } from '../format/format.ts';
+import { format, formatFigure, formatQuantity, formatRange, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, leastLeft, springInView } from '../result/inView.ts';
@@ -57,6 +57,7 @@ function springSuggested(
       ...(byHand ? [say.suggestedInstead(name, rate)] : []),
       ...(job.springs[suggested.spring]?.hand === false ? [say.notAtHand(name)] : []),
       plan[end].springs.length === 1 ? say.onlyOne() : say.softest(),
+      ...withoutRefused(planned),
       ...closeWords(planned, end, suggested, units),
       ...runnerUpWords(planned, end, suggestion, units),
       ...suggestion.flips.map((flip) => flipWords(planned, end, suggestion, flip, units)),
@@ -68,9 +69,14 @@ function springSuggested(
 /** A spring's rate as it was typed; where it hangs on the load, as it is at the main one. */
 export function rateWords(planned: JobPlan, spring: SpringPlan, units: Units): string {
   const typed = planned.job.springs[spring.spring]?.rate;
-  return typed?.kind === 'linear' && units.choice === 'typed'
-    ? formatTyped(typed.rate, units)
-    : format(spring.rate, 'rate', units);
+  return typed?.kind === 'linear' ? formatQuantity(typed.rate, units) : format(spring.rate, 'rate', units);
+}
+
+/** A load that is refused has no say in the choice: that is told. */
+function withoutRefused({ job, plan }: JobPlan): readonly string[] {
+  const refused = plan.loadCases.filter((load) => load.refused && job.loadCases[load.loadCase]!.share > 0);
+  if (refused.length === 0) return [];
+  return [words.suggestion.without(words.list(refused.map(({ loadCase }) => loadName(job, loadCase))))];
 }
 
 /** Says so where what is left to tighten is less than its ±, and what the next stiffer that fits would leave. */

@@ -3,7 +3,7 @@ import { formatFigure, formatUsed, formatWidth, type ShownDimension } from '../f
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type FigureName, figures } from '../why/figures.ts';
-import type { Why } from '../why/why.ts';
+import type { Why } from '../why/question.ts';
 import { words } from './catalogue.ts';
 import { fieldName, loadName, springName } from './names.ts';
 

@@ -1,6 +1,7 @@
 /** What nobody gave, and what would narrow the answer. */
 export const assumed = {
   value: (field: string, figure: string, why: string) => `${field}: ${figure} (${why})`,
+  short: (field: string, figure: string) => `${field}: ${figure}`,
   /** A whole table, a fit or a material: no figure of its own, only how far it may be off. */
   scale: (field: string, plusMinus: string, why: string) => `${field}: ± ${plusMinus} (${why})`,
   fit: (field: string, why: string) => `${field}: ${why}`,

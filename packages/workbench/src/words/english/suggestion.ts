@@ -6,6 +6,7 @@ export const suggestion = {
   picked: (spring: string, rate: string) => `Picked by hand: ${spring}, ${rate}`,
   suggestedInstead: (spring: string, rate: string) => `Suggested would be ${spring}, ${rate}.`,
   notAtHand: (spring: string) => `${spring} is not at hand today.`,
+  without: (loads: string) => `Chosen without ${loads}, which is not planned.`,
   softest: () => 'The softest of those listed that reaches every load.',
   onlyOne: () => 'The only one listed, and it reaches every load.',
   close: (left: string, load: string, plusMinus: string) =>
