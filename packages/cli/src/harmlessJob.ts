@@ -1,0 +1,14 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import { harmless } from './terminal/text.ts';
+
+/** The job with every name made fit to be shown on a terminal; nothing that is computed with changes. */
+export function harmlessJob(job: JobDocument): JobDocument {
+  return mapTexts(job) as JobDocument;
+}
+
+function mapTexts(value: unknown): unknown {
+  if (typeof value === 'string') return harmless(value);
+  if (Array.isArray(value)) return value.map(mapTexts);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, mapTexts(inner)]));
+}

@@ -1,0 +1,93 @@
+import { readFileSync } from 'node:fs';
+
+const program = `sagwright: set-up for a loaded motorcycle, every number with its ±.
+
+  sagwright new my-job.json           asks its way to a first job file
+  sagwright check my-job.json         what is wrong, missing or assumed
+  sagwright plan my-job.json          springs, collars, both ends
+  sagwright plan my-job.json --units imperial
+  sagwright plan my-job.json --json > plan.json
+  sagwright why collar my-job.json    where a number comes from
+
+A job file holds what was read from one machine: docs/job-file.md. "-" reads it
+from standard input. Each command tells more: sagwright plan --help
+
+Exit code
+  0  planned; at each end with springs to choose from, one fits
+  1  planned, but at an end nothing fits, or nothing was asked
+  2  the command line was not understood, or answers ran out
+  3  the file cannot be read, or has problems; nothing is planned
+  4  a load is refused: over a limit, or it tips the machine
+`;
+
+const plan = `sagwright plan FILE: what to fit and where to set it, for each load.
+
+  sagwright plan my-job.json
+      Overload first, then the spring and the collar for each load, where both
+      ends rest, why, and what had to be assumed.
+  sagwright plan my-job.json --full
+      Every spring with every load: preload, sag, rates, frequencies, attitude.
+  sagwright plan my-job.json --units metric
+      Units: typed (as most of the job is typed: the usual), metric, imperial.
+  sagwright plan my-job.json --json
+      The same for a program, in SI: docs/plan-json.md.
+  cat my-job.json | sagwright plan -
+
+Exit code: 0 fits · 1 nothing fits · 2 not understood · 3 problems · 4 refused
+`;
+
+const check = `sagwright check FILE: what is wrong, missing or assumed, each with its path.
+
+  sagwright check my-job.json
+  sagwright check my-job.json --units metric --full
+
+Exit code: 0 it can be planned · 2 not understood · 3 it cannot
+`;
+
+const why = `sagwright why FIGURE FILE: where a number of the plan comes from.
+
+  sagwright why --list
+  sagwright why collar my-job.json
+      For the planned spring and the load that is ridden most.
+  sagwright why sag my-job.json --load "both of us" --spring c2
+      Loads and springs by name or by id.
+  sagwright why wheel-rate my-job.json --end front --units imperial
+  sagwright why axle-load my-job.json --full
+      Every input, the smallest too.
+
+Each figure comes with its ±, its equation, whose equation that is, and its
+inputs: value, ±, where it was read, and its part in the figure's ±.
+
+Exit code: 0 told · 1 not to be had · 2 not understood · 3 problems
+`;
+
+const newJob = `sagwright new [FILE]: asks its way to a first job file.
+Twelve questions at most.
+
+  sagwright new                 writes job.json
+  sagwright new my-job.json
+
+Write figures with comma or point, with or without a unit: 28,5 · 160 lbf/in ·
+13 3/4 in · 28 ± 1 N/mm. An empty line or "?" leaves a figure out where that can
+be; the plan then says what it assumed. Answers may be piped in, one a line. A
+file that is there is never written over unasked.
+
+Exit code: 0 written · 2 answers ran out, or it was not to be written over
+`;
+
+const commands: ReadonlyMap<string, string> = new Map([
+  ['plan', plan],
+  ['check', check],
+  ['why', why],
+  ['new', newJob],
+]);
+
+/** The help of a command, or of the program where there is none by that name. */
+export function helpFor(command: string): string {
+  return commands.get(command) ?? program;
+}
+
+export function version(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { version: string }).version;
+}

@@ -1,0 +1,35 @@
+import { wrap } from '../terminal/text.ts';
+import { assumedLines, cautionLines, noteLines } from './assumed.ts';
+import { cellLines, limitLines } from './full.ts';
+import { endLines } from './hands.ts';
+import { loadLines, refusalLines } from './loads.ts';
+import type { Page } from './page.ts';
+import { sagLines } from './sags.ts';
+import { springLines } from './springs.ts';
+
+/** The plan as a person reads it beside the machine: what must not be, what hands do, where it rests, why, and what was assumed. */
+export function planPage(page: Page): string {
+  const sections: readonly (readonly string[])[] = [
+    titleLines(page),
+    refusalLines(page),
+    loadLines(page),
+    endLines(page, 'rear'),
+    endLines(page, 'front'),
+    sagLines(page),
+    springLines(page, 'rear'),
+    springLines(page, 'front'),
+    ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
+    assumedLines(page),
+    noteLines(page),
+    cautionLines(page),
+  ];
+  const blocks = sections.filter((lines) => lines.length > 0).map((lines) => lines.join('\n').trimEnd());
+  return `${blocks.join('\n\n')}\n`;
+}
+
+function titleLines({ result, width, paint }: Page): readonly string[] {
+  const { name, machine } = result.job;
+  return wrap(name, width)
+    .map((line) => paint(line, 'strong'))
+    .concat(wrap(`${machine === name ? '' : `${machine}. `}Wanted sags: ${result.targetSet.name}.`, width));
+}

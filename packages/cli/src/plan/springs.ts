@@ -1,0 +1,77 @@
+import type { SpringDocument } from '@sagwright/workbench/result/document';
+import { shortReachWords } from '@sagwright/workbench/words/reach';
+import { reasonLines } from '@sagwright/workbench/words/reasons';
+import { adjusterName, settingNumber, settingUnit } from '@sagwright/workbench/words/settings';
+import { rateWords } from '@sagwright/workbench/words/suggestion';
+import { verdictOf, verdictWords } from '@sagwright/workbench/words/verdict';
+import type { Look } from '../terminal/paint.ts';
+import { type Column, table } from '../terminal/table.ts';
+import { wrap } from '../terminal/text.ts';
+import { type End, heading, inView, letterOf, type Page, plannedCell } from './page.ts';
+
+/** Every spring of an end with every load at a glance; then what speaks for and against each. */
+export function springLines(page: Page, end: End): readonly string[] {
+  const { springs, adjuster } = page.result[end];
+  if (springs.length === 0) return [];
+  const { planned, units } = page;
+  const what =
+    adjuster === null
+      ? ''
+      : `; ${adjusterName(planned, end)}, ${settingUnit(planned, end, units)}; edge, past: see below`;
+  return [
+    heading(page, `${end.toUpperCase()} SPRINGS`, `softest first${what}`),
+    ...table([nameColumn(page, end), ...loadColumns(page)], springs, page.width, page.paint),
+    ...springs.flatMap((spring) => saidLines(page, end, spring)),
+    ...(page.full || springs.length < 2 ? [] : ['  What else speaks for and against each: --full']),
+  ];
+}
+
+function nameColumn(page: Page, end: End): Column<SpringDocument> {
+  const view = inView(page, end);
+  return {
+    head: ['', ''],
+    align: 'left',
+    cell: ({ id, name }) => `${id === view?.id ? '>' : ' '} ${name}`,
+    look: ({ id }) => (id === view?.id ? 'strong' : null),
+  };
+}
+
+function loadColumns(page: Page): readonly Column<SpringDocument>[] {
+  const { units, result } = page;
+  return result.loadCases.map(({ id }) => ({
+    head: ['', letterOf(page, id)],
+    align: 'right',
+    cell: (spring) => {
+      const cell = plannedCell(spring, id);
+      if (cell === null) return '-';
+      const { setting } = cell.set;
+      return cell.reach.kind === 'reached' && setting !== null
+        ? settingNumber(setting.at, units)
+        : shortReachWords(cell.reach, units);
+    },
+    look: (spring) => lookOf(spring, id),
+  }));
+}
+
+function lookOf(spring: SpringDocument, loadCase: string): Look | null {
+  const cell = plannedCell(spring, loadCase);
+  return cell !== null && cell.reach.kind !== 'reached' ? 'attention' : null;
+}
+
+function saidLines(page: Page, end: End, { id }: SpringDocument): readonly string[] {
+  const { planned, units, width, paint, full } = page;
+  const spring = planned.plan[end].springs.find((each) => each.spring === id)!;
+  const said = reasonLines(planned, end, spring, units);
+  const verdict = verdictWords(planned, spring);
+  const look = verdictOf(planned, spring).startsWith('fits') ? 'wanted' : 'attention';
+  const part = (label: string, sentences: readonly string[]): readonly string[] =>
+    sentences.flatMap((sentence) => wrap(`${label} ${sentence}`, width, '    ', '  '));
+  const all = full || id === inView(page, end)?.id;
+  const isWeighed = all || spring.fits;
+  return [
+    `  ${paint(planned.job.springs[id]!.name, 'strong')}, ${rateWords(planned, spring, units)}: ${paint(verdict, look)}`,
+    ...(all ? part('for:', said.for) : []),
+    ...part('against:', isWeighed ? said.against : said.rulesOut),
+    ...part('not checked:', said.notChecked),
+  ];
+}

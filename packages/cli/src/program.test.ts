@@ -1,0 +1,315 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { readJob } from '@sagwright/records/read';
+import { leastJobWith } from '@sagwright/records/testing/leastJob';
+import { writeJob } from '@sagwright/records/write';
+import { planJob } from '@sagwright/workbench/path';
+import { resultJson } from '@sagwright/workbench/result/result';
+import {
+  overloadedTourer,
+  tourerData,
+  tourerThatNothingFits,
+  tourerWith,
+} from '@sagwright/workbench/testing/tourerJob';
+import { figureNames } from '@sagwright/workbench/why/figures';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { build, type Ran, run } from './testing/program.ts';
+
+let folder = '';
+const sagwright = (args: readonly string[], input?: string): Promise<Ran> => run(args, folder, input);
+const ESCAPE = '\u001b';
+
+beforeAll(() => {
+  build();
+  folder = mkdtempSync(join(tmpdir(), 'sagwright-cli-'));
+  const jobs = { tourer: tourerWith(), over: overloadedTourer(), none: tourerThatNothingFits() };
+  for (const [name, job] of Object.entries(jobs)) writeFileSync(join(folder, `${name}.json`), writeJob(job));
+}, 120_000);
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('sagwright plan', () => {
+  test('tells a person what to fit, and ends with 0 where something fits', async () => {
+    const { code, out, errors } = await sagwright(['plan', 'tourer.json']);
+    expect(errors).toBe('');
+    expect(code).toBe(0);
+    expect(out).toContain('Fit "C1", 24.5 N/mm, shelf C1');
+    expect(out).toContain('The service manual, local rules and a qualified technician come first.');
+  });
+
+  test('puts no colour into a pipe, and keeps to 80 columns there', async () => {
+    const { out } = await sagwright(['plan', 'tourer.json']);
+    expect(out).not.toContain(ESCAPE);
+    expect(Math.max(...out.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(80);
+  });
+
+  test('reads standard input', async () => {
+    const { out: piped } = await sagwright(['plan', '-'], writeJob(tourerWith()));
+    const { out } = await sagwright(['plan', 'tourer.json']);
+    expect(piped).toBe(out);
+  });
+
+  test('--json is the very document of resultJson, and nothing else', async () => {
+    const { code, out } = await sagwright(['plan', 'tourer.json', '--json']);
+    expect(code).toBe(0);
+    const read = readJob(writeJob(tourerWith()));
+    const planned = read.ok ? planJob(read.job) : null;
+    if (planned === null || !planned.ok) throw new Error('the tourer is planned');
+    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(resultJson(planned))));
+  });
+
+  test('--units imperial shows inches and pounds, --units typed what was typed', async () => {
+    const { out: imperial } = await sagwright(['plan', 'tourer.json', '--units', 'imperial']);
+    expect(imperial).toContain('of 804.7'); // 365 kg / 0.45359237 kg per lb
+    expect(imperial).toContain('along the wheel, in;');
+    const { out: typed } = await sagwright(['plan', 'tourer.json']);
+    expect(typed).toContain('125 lbf/in');
+  });
+
+  test('--full tells every cell', async () => {
+    const { out: short } = await sagwright(['plan', 'tourer.json']);
+    const { out: full } = await sagwright(['plan', 'tourer.json', '--full']);
+    expect(full.split('\n').length).toBeGreaterThan(2 * short.split('\n').length);
+    for (const spring of ['as delivered', 'C1', 'C2', 'C3', 'C4']) expect(full).toContain(`REAR  ${spring}`);
+  });
+
+  test('says overload first and ends with 4', async () => {
+    const { code, out } = await sagwright(['plan', 'over.json']);
+    expect(code).toBe(4);
+    const [before, after] = out.split('LOADS');
+    expect(before).toContain('Not planned: "both of us and the box"');
+    expect(after).toContain('over a limit');
+  });
+
+  test('where nothing fits says what would, and ends with 1', async () => {
+    const { code, out } = await sagwright(['plan', 'none.json']);
+    expect(code).toBe(1);
+    expect(out).toMatch(/What would:\n\s+1\. less on board: .*[\s\S]*another damper/);
+  });
+
+  test('makes names harmless that would command the terminal', async () => {
+    const job = tourerWith(
+      ['name', `red ${ESCAPE}[31m name\u0007`],
+      ['loadCases.work.name', `up\u202eside${ESCAPE}]0;title`],
+    );
+    const { code, out } = await sagwright(['plan', '-'], JSON.stringify(job));
+    expect(code).toBe(0);
+    expect(out).toContain('red ?[31m name?');
+    expect([...out].filter((sign) => /[\p{Cc}\u202e]/u.test(sign) && sign !== '\n')).toEqual([]);
+  });
+});
+
+describe('A file with problems', () => {
+  const broken: readonly (readonly [what: string, job: unknown, path: string])[] = [
+    ['a field that is missing', leastJobWith(['machine.weighing.rear', undefined]), 'machine.weighing.rear'],
+    [
+      'a unit of something else',
+      leastJobWith(['machine.weighing.front.unit', 'mm']),
+      'machine.weighing.front',
+    ],
+    [
+      'a figure out of bounds',
+      leastJobWith(['machine.wheelbase', { value: 20, unit: 'in' }]),
+      'machine.wheelbase',
+    ],
+    ['a field that does not exist', leastJobWith(['machine.weel', 3]), 'machine.weel'],
+    [
+      'a spring that does not exist',
+      leastJobWith(['setups.asFound.rear.single.spring', 'b']),
+      'setups.asFound.rear',
+    ],
+    ['a machine out of scope', leastJobWith(['machine.kind', 'trike']), 'machine.kind'],
+    [
+      'wheels heavier than the scales',
+      leastJobWith(['machine.rear.unsprung', { value: 200, unit: 'kg' }]),
+      'machine.rear.unsprung',
+    ],
+    ['a newer version', leastJobWith(['version', 99]), 'version'],
+  ];
+
+  test.each(broken)('%s: ends with 3 and names the path', async (_, job, path) => {
+    for (const command of ['plan', 'check', 'why']) {
+      const args = command === 'why' ? ['why', 'sag', '-'] : [command, '-'];
+      const { code, out, errors } = await sagwright(args, JSON.stringify(job));
+      expect(code).toBe(3);
+      expect(out).toBe('');
+      expect(errors).toContain(path);
+    }
+  });
+
+  test('a megabyte of noise ends with 3 and one short message', async () => {
+    const noise = Uint8Array.from({ length: 1_000_000 }, (_, i) => (i * 7919 + (i >> 3)) % 256);
+    writeFileSync(join(folder, 'noise.json'), noise);
+    const { code, errors } = await sagwright(['plan', 'noise.json']);
+    expect(code).toBe(3);
+    expect(errors.length).toBeLessThan(500);
+    expect(errors).toContain('no JSON from line 1');
+  });
+
+  test.each([
+    ['nowhere.json', 'there is no such file'],
+    ['.', 'this is a folder'],
+  ])('%s: ends with 3 and says that %s', async (name, why) => {
+    const { code, errors } = await sagwright(['plan', name]);
+    expect(code).toBe(3);
+    expect(errors).toContain(why);
+  });
+});
+
+describe('sagwright check', () => {
+  test('says what is assumed, each with its path, and ends with 0', async () => {
+    const { code, out } = await sagwright(['check', 'tourer.json']);
+    expect(code).toBe(0);
+    expect(out).toContain('machine.rear.tyre.rate');
+    expect(out).toContain('Not checked, figure needed: front axle rating');
+  });
+});
+
+describe('sagwright why', () => {
+  test('--list names every figure', async () => {
+    const { code, out } = await sagwright(['why', '--list']);
+    expect(code).toBe(0);
+    for (const name of figureNames) expect(out).toContain(name);
+  });
+
+  test.each(figureNames)('opens %s up', async (figure) => {
+    const { code, out, errors } = await sagwright(['why', figure, 'tourer.json']);
+    expect(errors).toBe('');
+    expect(code).toBe(0);
+    expect(out).toMatch(/ ± .*/);
+    expect(out).toContain('share');
+  });
+
+  test('says so where a figure cannot be had, and ends with 1', async () => {
+    const { code, errors } = await sagwright(['why', 'rubber-left', 'tourer.json', '--end', 'front']);
+    expect(code).toBe(1);
+    expect(errors).toContain('figure needed: where the bump rubber begins');
+  });
+});
+
+describe('sagwright new', () => {
+  const answers = [
+    '176 kg',
+    '198',
+    '2',
+    '1.12',
+    '120 lbf/in',
+    '1.5',
+    '8',
+    '32',
+    '14,5',
+    '?',
+    '92',
+    '150 lb ± 5 lb',
+  ];
+
+  test('makes a job of piped answers that can be read and planned, units as typed', async () => {
+    const { code, out, errors } = await sagwright(['new', 'first.json'], `${answers.join('\n')}\n`);
+    expect(errors).toBe('');
+    expect(code).toBe(0);
+    expect(out.match(/: /g)!.length).toBeGreaterThanOrEqual(answers.length);
+    const read = readJob(readFileSync(join(folder, 'first.json'), 'utf8'));
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(read.job.name).toBe('first');
+    expect(read.job.things).toMatchObject({
+      passenger: { mass: { value: 150, unit: 'lb', plusMinus: { value: 5, unit: 'lb' } } },
+    });
+    expect(read.job.springs.fitted!.rate).toMatchObject({ rate: { value: 120, unit: 'lbf/in' } });
+    const planned = await sagwright(['plan', 'first.json']);
+    expect([0, 1]).toContain(planned.code);
+    expect(planned.out).toContain('Worth reading first');
+  });
+
+  test('asks at most twelve questions', async () => {
+    const { out } = await sagwright(['new', 'dozen.json'], `${answers.join('\n')}\n`);
+    const asked = out.split('\n').filter((line) => /\)(?:: )\S/.test(line));
+    expect(asked.length).toBe(12);
+  });
+
+  test('asks again where a figure could be two, lies out of bounds or measures something else', async () => {
+    const stubborn = ['1,234', '1760 t', '5000', '176', ...answers.slice(1)];
+    const { code, out } = await sagwright(['new', 'again.json'], `${stubborn.join('\n')}\n`);
+    expect(code).toBe(0);
+    expect(out).toContain('Write 1234 or 1.2340');
+    expect(out).toContain('"t" is no unit known here');
+    expect(out).toContain('5000 kg; allowed: 1 kg to 2000 kg');
+  });
+
+  test('keeps a needed figure needed, and tells how to come by it', async () => {
+    const shy = [...answers.slice(0, 3), "don't know", ...answers.slice(3)];
+    const { code, out } = await sagwright(['new', 'shy.json'], `${shy.join('\n')}\n`);
+    expect(code).toBe(0);
+    expect(out).toContain('This one is needed. Lift the wheel by 40 mm');
+  });
+
+  test('takes a shock without a collar, and a single shock', async () => {
+    const plain = ['150', '160', '1', '2.4', '95', 'none', '12', '80', '?'];
+    const { code } = await sagwright(['new', 'plain.json'], `${plain.join('\n')}\n`);
+    expect(code).toBe(0);
+    const read = readJob(readFileSync(join(folder, 'plain.json'), 'utf8'));
+    expect(read.ok && read.job.machine.rear.shock.adjuster).toEqual({ kind: 'none' });
+  });
+
+  test('never writes over a file unasked', async () => {
+    const before = readFileSync(join(folder, 'tourer.json'), 'utf8');
+    for (const input of ['no\n', '', `maybe\nno\n${answers.join('\n')}\n`]) {
+      const { code } = await sagwright(['new', 'tourer.json'], input);
+      expect(code).toBe(2);
+      expect(readFileSync(join(folder, 'tourer.json'), 'utf8')).toBe(before);
+    }
+    writeFileSync(join(folder, 'old.json'), '{}');
+    const { code } = await sagwright(['new', 'old.json'], `yes\n${answers.join('\n')}\n`);
+    expect(code).toBe(0);
+    expect(readFileSync(join(folder, 'old.json'), 'utf8')).toContain('sagwright-job');
+  });
+
+  test('writes nothing where the answers end early, and ends with 2', async () => {
+    const { code, errors } = await sagwright(['new', 'short.json'], '176\n198\n');
+    expect(code).toBe(2);
+    expect(errors).toContain('nothing was written');
+    expect(existsSync(join(folder, 'short.json'))).toBe(false);
+  });
+});
+
+describe('The command line', () => {
+  test.each([
+    [['--help']],
+    [['plan', '--help']],
+    [['check', '--help']],
+    [['why', '-h']],
+    [['new', '--help']],
+  ])('%j teaches by example and names the exit codes', async (args) => {
+    const { code, out } = await sagwright(args);
+    expect(code).toBe(0);
+    expect(out).toMatch(/ {2}sagwright \w+/);
+    expect(out).toContain('Exit code');
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
+  test('--version is that of the package', async () => {
+    const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+    expect((await sagwright(['--version'])).out).toBe(`sagwright ${version}\n`);
+  });
+
+  test.each([
+    [[], ''],
+    [['plot', 'x.json'], 'No command "plot"'],
+    [['plan'], 'A job file is needed'],
+    [['plan', 'a.json', 'b.json'], 'One job file at a time'],
+    [['plan', 'tourer.json', '--unit', 'metric'], '--unit'],
+    [['plan', 'tourer.json', '--units', 'stone'], 'typed, metric, imperial'],
+    [['why', 'tourer.json'], 'No figure "tourer.json"'],
+    [['why', 'sag', 'tourer.json', '--end', 'middle'], 'rear or front'],
+  ])('%j is not understood: ends with 2, says why and points to the help', async (args, why) => {
+    const { code, out, errors } = await sagwright(args);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(errors).toContain(why);
+    expect(errors).toMatch(/--help/);
+  });
+
+  test('the tourer of these tests is plain data that JSON holds', () => {
+    expect(JSON.parse(JSON.stringify(tourerData()))).toEqual(tourerData());
+  });
+});
