@@ -49,6 +49,7 @@ export interface PlannedSetUp {
   readonly loadCases: readonly PlannedLoad[];
 }
 
+/** A spring that is planned for an end, and who chose it; null where none is fitted that is known. */
 export interface PlannedSpring {
   readonly spring: string | null;
   readonly by: 'choice' | 'suggestion' | 'as found';
@@ -62,6 +63,7 @@ export interface PlannedLoad {
   readonly front: AdjusterSetting | null;
 }
 
+/** Every spring that could be fitted to an end, softest first, and which of them is suggested. */
 export interface EndPlan {
   readonly springs: readonly SpringPlan[];
   readonly suggestion: Suggestion;
@@ -93,6 +95,7 @@ export type PlanCell =
     }
   | { readonly kind: 'no rest'; readonly loadCase: string; readonly residual: number };
 
+/** What a spring needs for a load, how far its adjuster gets, and what the machine does at what hands can set. */
 export interface Planned {
   /** Wanted travels [m] from the extension stop. */
   readonly wanted: { readonly low: number; readonly aim: number; readonly high: number };
@@ -110,6 +113,7 @@ export interface Planned {
   readonly contributions: readonly Contribution[];
 }
 
+/** How far an adjuster gets with a load; lengths [m] along it. `left` to its tightest; `nearest` step less aim. */
 export type Reach =
   | { readonly kind: 'reached'; readonly left: number }
   | { readonly kind: 'at the edge'; readonly short: number; readonly past: 'tightest' | 'loosest' }
@@ -157,6 +161,7 @@ export interface Reason {
   readonly figures: Readonly<Record<string, number>>;
 }
 
+/** What a reason says; its figures are named where it is made (`reasonsOf`). */
 export type ReasonCode =
   | 'fitted'
   | 'reaches'
@@ -191,6 +196,7 @@ export type Suggestion =
   | { readonly kind: 'none'; readonly remedies: readonly Remedy[] }
   | { readonly kind: 'nothing to choose' };
 
+/** A load that would change the suggestion. */
 export interface Flip {
   readonly to: 'runner-up' | 'fails';
   readonly loadCase: string;

@@ -6,6 +6,7 @@ import { passenger, rider, tourer } from '../testing/tourer.ts';
 import type { UncertainInput } from '../uncertainty/inputs.ts';
 import { plan } from './plan.ts';
 import type { LoadCaseSI, PlanQuestion } from './question.ts';
+import { asPlanned } from './together.ts';
 
 const wanted = { rear: shares(0.36, 0.4, 0.44), front: shares(0.3, 0.35, 0.4) };
 const loads: readonly LoadCaseSI[] = [carrying('two', [rider, passenger], { wanted })];
@@ -94,5 +95,24 @@ describe('both ends planned at once', () => {
     expect(
       plusMinus({ inputs: [rate('as found', 'front')], front: { ...caps, choices: [] } }),
     ).toBeGreaterThan(0);
+  });
+
+  test('of a load that is not planned stand as found, with the ± of what was found', () => {
+    const rate: UncertainInput = {
+      name: 'as found',
+      deviation: 800,
+      moves: [0, 1].map((i) => ({ parameter: `rear.struts.${i}.spring.rate`, by: 1 })),
+    };
+    const heavy = carrying('heavy', [rider, passenger], { wanted });
+    const limits = { gross: 100, frontAxle: null, rearAxle: null, frontTyre: null, rearTyre: null };
+    const asked = question({ limits, inputs: [rate], loadCases: [heavy] });
+    const answer = plan(asked);
+    const load = answer.planned.loadCases[0]!;
+    expect(answer.loadCases[0]!.refused).toBe(true);
+    expect([load.rear, load.front]).toEqual([null, null]);
+    expect(load.stand.travel).toEqual(answer.loadCases[0]!.asFound.travel);
+    expect(load.stand.travel!.rear.plusMinus).toBeGreaterThan(0);
+    const { machine, rear } = asPlanned(asked, answer.rear, answer.front, heavy);
+    expect([machine, rear]).toEqual([asked.machine, null]);
   });
 });

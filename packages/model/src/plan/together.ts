@@ -50,9 +50,14 @@ export function asPlanned(
   const rearCell = cellOf(rear, rearSpring, loadCase.id);
   const frontCell = cellOf(front, frontSpring, loadCase.id);
   const rearSet = withEnd(question, question.machine, 'rear', rearSpring, rearCell);
+  const inputs = inputsOf(
+    question,
+    rearCell?.setting ? rearSpring : null,
+    frontCell?.setting ? frontSpring : null,
+  );
   return {
     machine: withEnd(question, rearSet, 'front', frontSpring, frontCell),
-    inputs: mergeInputs(inputsOf(question, rearSpring, frontSpring), loadCase.inputs),
+    inputs: mergeInputs(inputs, loadCase.inputs),
     rear: rearCell,
     front: frontCell,
   };
@@ -69,7 +74,7 @@ function choiceOf(question: PlanQuestion, name: EndName, spring: string | null):
   return question[name].choices.find((choice) => choice.id === spring) ?? null;
 }
 
-/** Inputs of the machine with the planned springs: those of springs as found act through the weighing only. */
+/** Inputs of the machine with the springs that are set: those of the springs they replace act through the weighing only. */
 function inputsOf(
   question: PlanQuestion,
   rear: string | null,

@@ -3,7 +3,7 @@ import type { AxlePathSI } from '../rear/axlePath.ts';
 import type { KinematicsSI } from '../rear/kinematics.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
 import type { EndSI, MachineSI } from './machine.ts';
-import { prepare, refresh, travelMaxOf } from './prepared.ts';
+import { prepare, refresh } from './prepared.ts';
 
 const machine = levelMachine(plainStrut(40_000, 0.01));
 
@@ -27,7 +27,7 @@ describe('the travel at metal', () => {
   });
 
   test('of a fork is its stroke along the upright', () => {
-    expect(travelMaxOf(fork().front, 0.45)).toBeCloseTo(0.1 * Math.cos(0.45), 12);
+    expect(prepare(fork()).frontTravelMax).toBeCloseTo(0.1 * Math.cos(0.45), 12);
   });
 });
 

@@ -2,6 +2,7 @@ import { travelAtStroke } from '../rear/kinematics.ts';
 import { blankEndAt, type EndAt, type Settling } from './endAt.ts';
 import type { EndSI, MachineSI } from './machine.ts';
 
+/** The two ends of a machine. */
 export type EndName = 'rear' | 'front';
 
 /**
@@ -32,6 +33,7 @@ export interface Gradient {
   pitchPitch: number;
 }
 
+/** What one wheel adds to the derivatives, and where it stands. */
 export interface WheelGradient {
   readonly at: EndAt;
   /** Force of the ground on the tyre [N]. */
@@ -84,7 +86,7 @@ export function refresh(prepared: Prepared): void {
 }
 
 /** Wheel travel [m] at which the damper of this end is at metal-to-metal. */
-export function travelMaxOf(end: EndSI, rake: number): number {
+function travelMaxOf(end: EndSI, rake: number): number {
   return travelAtStroke(end.kinematics, rake, end.strokeMax);
 }
 

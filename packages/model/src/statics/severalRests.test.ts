@@ -9,6 +9,7 @@ import { type EndSI, GRAVITY, type MachineSI } from './machine.ts';
 import { prepare } from './prepared.ts';
 import { restFrom, restOf } from './rest.ts';
 import { type Settled, settle, startState } from './settle.ts';
+import { standsElsewhere } from './severalRests.ts';
 
 /**
  * The level machine with a rear ratio that falls from 0.8 to 0.1 over 150 mm, MR = 0.8 − 14/3 z, s = 0.8 z − 7/3 z²
@@ -128,6 +129,27 @@ function letting(prepared: ReturnType<typeof prepare>, way: 'down' | 'up'): numb
   };
   return releasedAt(prepared, path.find(stops) ?? path.at(-1)!);
 }
+
+describe('a second look', () => {
+  const settled: Settled = { converged: false, residual: 0, iterations: 0 };
+
+  test('finds where the machine stands on both wheels', () => {
+    const prepared = prepare(levelMachine(plainStrut(40_000, 0.01)));
+    const state = new Float64Array(4);
+    expect(standsElsewhere(prepared, state, 0, settled)).toBe(true);
+    // 78.0665 mm: worked out in rest.test.ts.
+    expect(state[REAR_TRAVEL]).toBeCloseTo(0.0780665, 9);
+    expect(settled.converged).toBe(true);
+  });
+
+  test('finds nothing for a load far behind, and leaves the state alone', () => {
+    const machine = levelMachine(plainStrut(40_000, 0.01));
+    const prepared = prepare({ ...machine, load: { mass: 100, momentX: -200, momentHeight: 60 } });
+    const state = Float64Array.from([-0.1, -0.2, 0.03, 0.04]);
+    expect(standsElsewhere(prepared, state, 0, settled)).toBe(false);
+    expect(Array.from(state)).toEqual([-0.1, -0.2, 0.03, 0.04]);
+  });
+});
 
 test('a machine with even or rising ratios has one rest', () => {
   let seen = 0;
