@@ -11,6 +11,7 @@ import {
   formatPlainNumber,
   formatQuantity,
   formatRange,
+  formatSome,
   formatTyped,
   formatUsed,
   formatValueNumber,
@@ -48,6 +49,12 @@ describe('A figure', () => {
     expect(formatPlainNumber(405, 'mass', metric)).toBe('405');
     expect(formatPlainNumber(12.54, 'mass', metric)).toBe('12.5');
     expect(formatPlainNumber(45.359237, 'mass', imperial)).toBe('100');
+  });
+
+  test('of a distance that is there is never told as nothing', () => {
+    expect(formatSome(0.00002, 'length', metric)).toBe('0.1 mm');
+    expect(formatSome(0.0012, 'length', metric)).toBe('1.2 mm');
+    expect(formatSome(0.00002, 'length', imperial)).toBe('0.01 in');
   });
 
   test('as a range has its unit once; a change has its sign', () => {

@@ -57,7 +57,17 @@ export function format(value: number, dimension: ShownDimension, units: Units): 
   return `${formatNumber(value, dimension, units)} ${unitOf(dimension, units)}`;
 }
 
-/** "23.7": the same for a place where the unit stands beside it. */
+/** A distance that is there, however small: never told as 0, but as the finest place at least. */
+export function formatSome(value: number, dimension: ShownDimension, units: Units): string {
+  return `${formatSomeNumber(value, dimension, units)} ${unitOf(dimension, units)}`;
+}
+
+export function formatSomeNumber(value: number, dimension: ShownDimension, units: Units): string {
+  const unit = unitOf(dimension, units);
+  return marked(fixed(Math.max(shown(value, unit), 10 ** -finest[unit]), finest[unit]), units);
+}
+
+/** "23.7": a value for a place where the unit stands beside it. */
 export function formatNumber(value: number, dimension: ShownDimension, units: Units): string {
   const unit = unitOf(dimension, units);
   return marked(fixed(shown(value, unit), finest[unit]), units);

@@ -1,7 +1,7 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { Planned, Reason, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
-import { format, formatFigure, formatRange, formatWidth } from '../format/format.ts';
+import { format, formatFigure, formatRange, formatSome, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, leastLeft, riddenCells } from '../result/inView.ts';
@@ -41,7 +41,7 @@ export function reasonWords(
     case 'between steps':
       return figures.miss! > 0
         ? say.stepTooTight(load, mm('miss'))
-        : say.stepTooLoose(load, format(-figures.miss!, 'length', units));
+        : say.stepTooLoose(load, formatSome(-figures.miss!, 'length', units));
     case 'no spring wanted':
       return say.noSpringWanted(load, mm('wanted'));
     case 'no adjuster':
@@ -60,13 +60,13 @@ export function reasonWords(
       return say.clearOfCoilBind(mm('room'));
     case 'coil bind':
       return figures.room! < 0
-        ? say.coilBind(format(-figures.room!, 'length', units))
+        ? say.coilBind(formatSome(-figures.room!, 'length', units))
         : say.nearCoilBind(mm('room'), mm('keep'));
     case 'keeps preload':
       return say.keepsPreload(mm('left'));
     case 'little preload':
       return figures.left! < 0
-        ? say.looseAtExtension(format(-figures.left!, 'length', units))
+        ? say.looseAtExtension(formatSome(-figures.left!, 'length', units))
         : say.littlePreload(mm('left'), mm('keep'));
     case 'coil bind not checked':
       return say.coilBindNotChecked(lengthsNeeded(planned, end, spring));
@@ -133,7 +133,7 @@ function failingTogether(planned: JobPlan, end: End, spring: SpringPlan, units: 
     const said = sayTogether(
       loadNames(planned, failing),
       loadName(planned.job, worst.loadCase!),
-      format(short(worst), 'length', units),
+      formatSome(short(worst), 'length', units),
     );
     return [withDoubt(said, short(worst), cellOf(spring, worst.loadCase!), units)];
   });
@@ -188,7 +188,7 @@ function reachWords(planned: JobPlan, end: End, spring: SpringPlan, reason: Reas
   const most = loosest ? 0 : rangeOf(planned.inputs.question[end].adjuster!).most;
   const preload = formatFigure(cell.preload ?? { value: 0, plusMinus: null }, 'length', units);
   const endsAt = format(preloadAtZero + most, 'length', units);
-  const short = format(figures.short ?? 0, 'length', units);
+  const short = formatSome(figures.short ?? 0, 'length', units);
   const travel = format(figures.travel ?? 0, 'length', units);
   const said =
     code === 'only at the edge'

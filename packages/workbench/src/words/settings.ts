@@ -65,14 +65,15 @@ export function stepsWords(steps: number): string {
 }
 
 /** For which spring, in what state and between which faces an adjuster is read; null where there is none. */
-export function howReadWords(planned: JobPlan, end: End, spring: string): string | null {
+export function howReadWords(planned: JobPlan, end: End, spring: string, units: Units): string | null {
   const typed = adjusterOf(planned, end);
   const say = words.settings;
   if (typed === undefined || typed.kind === 'none') return null;
   const struts = planned.inputs.question.machine[end].struts.length;
   const state = say.state[end](struts > 1 ? say.sides.two() : say.sides.one());
   const name = springName(planned.job, spring);
+  const unit = unitOf('length', units);
   return typed.kind === 'collar'
-    ? say.howRead.collar(name, state, typed.between, typed.and)
-    : say.howRead[typed.kind](name, state);
+    ? say.howRead.collar(name, state, unit, typed.between, typed.and)
+    : say.howRead[typed.kind](name, state, unit);
 }

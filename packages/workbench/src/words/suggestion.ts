@@ -82,7 +82,7 @@ function withoutRefused({ job, plan }: JobPlan): readonly string[] {
 /** Says so where what is left to tighten is less than its ±, and what the next stiffer that fits would leave. */
 function closeWords(planned: JobPlan, end: End, suggested: SpringPlan, units: Units): readonly string[] {
   const least = leastLeft(planned, suggested);
-  if (least === null || least.left >= (least.plusMinus ?? 0)) return [];
+  if (least === null || !isClose(least)) return [];
   const stiffer = planned.plan[end].springs.find((each) => each.fits && each.rate > suggested.rate);
   const leaves = stiffer === undefined ? null : leastLeft(planned, stiffer);
   return [
@@ -102,6 +102,10 @@ function closeWords(planned: JobPlan, end: End, suggested: SpringPlan, units: Un
   ];
 }
 
+function isClose(least: ReturnType<typeof leastLeft>): boolean {
+  return least !== null && least.left < (least.plusMinus ?? 0);
+}
+
 function runnerUpWords(
   planned: JobPlan,
   end: End,
@@ -113,7 +117,9 @@ function runnerUpWords(
   const next = springs.find((each) => each.spring === runnerUp.spring)!;
   const best = springs.find((each) => each.spring === spring)!;
   const name = springName(planned.job, next.spring);
-  if (next.rate > best.rate || runnerUp.failsOn === null) return [words.suggestion.stifferToo(name)];
+  if (next.rate > best.rate || runnerUp.failsOn === null) {
+    return isClose(leastLeft(planned, best)) ? [] : [words.suggestion.stifferToo(name)]; // else told already
+  }
   return [words.suggestion.softerFails(name, reasonWords(planned, end, next, runnerUp.failsOn, units))];
 }
 

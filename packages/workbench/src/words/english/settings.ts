@@ -41,13 +41,16 @@ export const settings = {
   strut: { left: 'left', right: 'right', both: 'both sides', single: 'the one' },
   /** For which spring, in what state, and how it is read. */
   howRead: {
-    collar: (spring: string, state: string, between: string, and: string) =>
-      `For ${spring}, ${state}; read from ${between} to ${and}.`,
-    cap: (spring: string, state: string) =>
-      `For ${spring}, ${state}; turns of the cap count in from fully out.`,
-    cam: (spring: string, state: string) => `For ${spring}, ${state}; steps count from 1, the loosest.`,
-    clicks: (spring: string, state: string) => `For ${spring}, ${state}; clicks count in from fully out.`,
-    spacer: (spring: string, state: string) => `For ${spring}, ${state}; the spacer is cut to this length.`,
+    collar: (spring: string, state: string, unit: string, between: string, and: string) =>
+      `For ${spring}, ${state}; read from ${between} to ${and}. Lengths: ${unit}.`,
+    cap: (spring: string, state: string, unit: string) =>
+      `For ${spring}, ${state}; turns of the cap count in from fully out. Lengths: ${unit}.`,
+    cam: (spring: string, state: string, unit: string) =>
+      `For ${spring}, ${state}; steps count from 1, the loosest. Lengths: ${unit}.`,
+    clicks: (spring: string, state: string, unit: string) =>
+      `For ${spring}, ${state}; clicks count in from fully out. Lengths: ${unit}.`,
+    spacer: (spring: string, state: string, unit: string) =>
+      `For ${spring}, ${state}; the spacer is cut to this length. Lengths: ${unit}.`,
   },
   state: {
     rear: (sides: string) => `${sides}, wheel in the air, shock fully out`,

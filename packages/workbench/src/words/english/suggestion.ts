@@ -5,6 +5,7 @@ export const suggestion = {
   keep: (spring: string, rate: string) => `Keep ${spring}, ${rate}`,
   picked: (spring: string, rate: string) => `Picked by hand: ${spring}, ${rate}`,
   suggestedInstead: (spring: string, rate: string) => `Suggested would be ${spring}, ${rate}.`,
+  notAtHandShort: () => 'not at hand today',
   notAtHand: (spring: string) => `${spring} is not at hand today.`,
   without: (loads: string) => `Chosen without ${loads}, which is not planned.`,
   softest: () => 'The softest of those listed that reaches every load.',
