@@ -30,6 +30,7 @@ export function reachPicture(plan: PlanDocument): string {
   ];
   const height = bottom + 58;
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="B612, system-ui, sans-serif" font-size="14" fill="${ink}">
+<title>Collar positions that hold the wanted sag, ${plan.rear.springs.length} springs, ${plan.loadCases.length} loads</title>
 <rect width="${width}" height="${height}" fill="#FBFCFA"/>
 ${parts.join('\n')}
 </svg>
