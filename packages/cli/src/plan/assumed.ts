@@ -20,7 +20,7 @@ export function assumedLines(page: Page): readonly string[] {
   const left = values.length - shown.length;
   const narrowing = ends.flatMap((end) => narrowingWords(planned, end, units) ?? []);
   return [
-    heading(page, 'ASSUMED', values.length === 0 ? words.assumed.none() : ''),
+    ...heading(page, 'ASSUMED', values.length === 0 ? words.assumed.none() : ''),
     ...shown.flatMap((each) => {
       const effects = ends.flatMap((end) => effectWords(planned, each, end, units) ?? []);
       const figure = (full ? assumptionWords : shortAssumptionWords)(planned, each, units);
@@ -36,7 +36,7 @@ export function noteLines(page: Page): readonly string[] {
   const { planned, result, units, width } = page;
   if (result.notes.length === 0) return [];
   return [
-    heading(page, 'NOTES', ''),
+    ...heading(page, 'NOTES', ''),
     ...result.notes.flatMap((note) => wrap(noteWords(planned, note, units), width, '  ', '  ')),
   ];
 }

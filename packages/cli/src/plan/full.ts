@@ -21,9 +21,9 @@ import { bandWords, noseWords, sagWords } from './sags.ts';
 export function limitLines(page: Page): readonly string[] {
   const { planned, units, width } = page;
   return [
-    heading(page, 'LIMITS', 'every one, with the load that is held against it'),
+    ...heading(page, 'LIMITS', 'every one, with the load that is held against it'),
     ...planned.plan.loadCases.flatMap(({ loadCase, limits }) => [
-      `  ${nameOf(page, loadCase)}`,
+      ...wrap(nameOf(page, loadCase), width, '  ', '   '),
       ...limits.flatMap((limit) => wrap(limitWords(planned, limit, units), width, '     ', '  ')),
     ]),
   ];
@@ -50,14 +50,14 @@ function springCells(page: Page, end: End, spring: SpringDocument): readonly str
     const cell = spring.cells.find((each) => each.loadCase === id);
     return cell === undefined || cell.kind === 'planned'
       ? []
-      : [`  ${nameOf(page, id)}: ${words.emptyCells[cell.kind]}`];
+      : wrap(`${nameOf(page, id)}: ${words.emptyCells[cell.kind]}`, width, '  ', '   ');
   });
   const title = heading(page, `${end.toUpperCase()}  ${spring.name}`, rateWords(planned, plan, page.units));
   const first: Column<Row> = { head: ['', ''], align: 'left', cell: ({ id }) => nameOf(page, id) };
   const tables = [preloadColumns(page, end), sagColumns(page, end), rateColumns(page), attitudeColumns(page)];
-  if (rows.length === 0) return [title, ...left];
+  if (rows.length === 0) return [...title, ...left];
   return [
-    title,
+    ...title,
     ...tables.flatMap((columns) => [...table([first, ...columns], rows, width, paint), '']),
     ...turnLines(page, end, spring, rows),
     ...left,
@@ -96,8 +96,8 @@ function sagColumns(page: Page, end: End): readonly Column<Row>[] {
     right(['sag', unitOf('length', units)], ({ cell: { set } }) =>
       set.sag === null ? 'no rest' : sagWords(page, set.sag),
     ),
-    right(['', ''], ({ cell: { set } }) =>
-      set.sag === null ? '' : `${formatNumber(set.sag.share, 'share', units)} %`,
+    right(['', '%'], ({ cell: { set } }) =>
+      set.sag === null ? '' : formatNumber(set.sag.share, 'share', units),
     ),
     right(['', 'friction'], ({ cell: { set } }) => bandWords(page, set.sag)),
     right(['', 'free'], ({ cell: { set } }) => (set.free === null ? '' : sagWords(page, set.free))),

@@ -19,12 +19,12 @@ import { type End, heading, inView, letterOf, mainLoad, nameOf, type Page, plann
 
 /** What is suggested for an end and why, then what hands do for each load. */
 export function endLines(page: Page, end: End): readonly string[] {
-  const { planned, units, width, paint } = page;
+  const { planned, units, width } = page;
   const { headline, sentences, remedies } = suggestionWords(planned, end, units);
   const { kind } = page.result[end].suggestion;
   const look = kind === 'spring' ? 'wanted' : kind === 'none' ? 'attention' : 'quiet';
   return [
-    heading(page, end.toUpperCase(), paint(headline, look)),
+    ...heading(page, end.toUpperCase(), headline, look),
     ...(remedies.length === 0 ? [] : [`  ${words.suggestion.whatWould()}`]),
     ...remedies.flatMap((remedy, i) => wrap(`${i + 1}. ${remedy}`, width, '    ', '   ')),
     ...settingLines(page, end),
@@ -42,7 +42,7 @@ interface Row {
 function settingLines(page: Page, end: End): readonly string[] {
   const { planned, width, paint, result } = page;
   const spring = inView(page, end);
-  const how = spring === null ? null : howReadWords(planned, end, spring.id);
+  const how = spring === null ? null : howReadWords(planned, end, spring.id, page.units);
   const rows = result.loadCases.map(({ id }): Row => {
     const cell = plannedCell(spring, id);
     return { id, cell, setting: cell?.set.setting ?? null };

@@ -39,7 +39,7 @@ export function loadLines(page: Page): readonly string[] {
     ...(notChecked === null ? [] : [notChecked]),
   ];
   return [
-    heading(page, 'LOADS', `on the scales, ${unitOf('mass', units)}`),
+    ...heading(page, 'LOADS', `on the scales, ${unitOf('mass', units)}`),
     ...table(columns(page), page.result.loadCases, width, paint),
     ...said.flatMap((sentence) => wrap(sentence, width, '  ')),
   ];

@@ -1,7 +1,8 @@
 import type { Units } from '@sagwright/workbench/format/units';
 import type { JobPlan } from '@sagwright/workbench/path';
 import type { PlanDocument, PlannedDocument, SpringDocument } from '@sagwright/workbench/result/document';
-import type { Paint } from '../terminal/paint.ts';
+import type { Look, Paint } from '../terminal/paint.ts';
+import { wrap } from '../terminal/text.ts';
 
 /** All that a page of the terminal is made from. */
 export interface Page {
@@ -45,6 +46,17 @@ export function mainLoad(page: Page): string | null {
   return rest.reduce((a, b) => (b.share > a.share ? b : a), first).id;
 }
 
-export function heading(page: Page, title: string, text: string): string {
-  return text === '' ? page.paint(title, 'strong') : `${page.paint(title, 'strong')}  ${text}`;
+/** A title with what stands beside it, wrapped where the terminal is narrow. */
+export function heading(
+  page: Page,
+  title: string,
+  text: string,
+  look: Look | null = null,
+): readonly string[] {
+  const { width, paint } = page;
+  if (text === '') return [paint(title, 'strong')];
+  const painted = (part: string): string => (look === null ? part : paint(part, look));
+  return wrap(`${title}  ${text}`, width, '', '  ').map((line, i) =>
+    i === 0 ? `${paint(title, 'strong')}  ${painted(line.slice(title.length + 2))}` : painted(line),
+  );
 }

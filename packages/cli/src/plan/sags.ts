@@ -7,7 +7,7 @@ import {
 } from '@sagwright/workbench/format/format';
 import type { PlannedDocument, PlannedLoadDocument, SagDocument } from '@sagwright/workbench/result/document';
 import { words } from '@sagwright/workbench/words/catalogue';
-import { type Column, table } from '../terminal/table.ts';
+import { type Column, fitsIn, table } from '../terminal/table.ts';
 import { type End, heading, inView, nameOf, type Page, plannedCell } from './page.ts';
 
 interface Row {
@@ -26,17 +26,26 @@ export function sagLines(page: Page): readonly string[] {
   if (rows.length === 0) return [];
   const unit = unitOf('length', units);
   return [
-    heading(page, 'SAG', `both ends as planned, along the wheel, ${unit}; friction: lifted to pressed`),
+    ...heading(page, 'SAG', `both ends as planned, along the wheel, ${unit}; friction: lifted to pressed`),
+    ...sagTables(page, rows),
+    '',
+    ...heading(page, 'ROOM', 'left at the rear; nose and trail against as found, same load'),
     ...table(
-      [loadColumn(page), ...sagColumns(page, 'rear'), ...sagColumns(page, 'front')],
-      rows,
+      [loadColumn(page), ...roomColumns(page)],
+      rows.filter(({ refused }) => !refused),
       width,
       paint,
     ),
-    '',
-    heading(page, 'ROOM', 'left at the rear; nose and trail against as found, same load'),
-    ...table([loadColumn(page), ...thereColumns(page)], rows, width, paint),
   ];
+}
+
+/** Both ends side by side; one below the other where the terminal or the unit leaves no room for that. */
+function sagTables(page: Page, rows: readonly Row[]): readonly string[] {
+  const { width, paint } = page;
+  const [rear, front] = [sagColumns(page, 'rear'), sagColumns(page, 'front')];
+  const together = [loadColumn(page), ...rear, ...front];
+  if (fitsIn(together, rows, width)) return table(together, rows, width, paint);
+  return [rear, front].flatMap((columns) => table([loadColumn(page), ...columns], rows, width, paint));
 }
 
 function loadColumn(page: Page): Column<Row> {
@@ -62,11 +71,11 @@ function sagColumns(page: Page, end: End): readonly Column<Row>[] {
       look: () => 'strong',
     },
     {
-      head: ['', ''],
+      head: ['', '%'],
       align: 'right',
       cell: (row) => {
         const here = sag(row);
-        return here === null || row.refused ? '' : `${formatNumber(here.share, 'share', units)} %`;
+        return here === null || row.refused ? '' : formatNumber(here.share, 'share', units);
       },
     },
     {
@@ -104,7 +113,7 @@ export function bandWords(page: Page, sag: SagDocument | null): string {
   return `${edge(sag.band.least)} to ${edge(sag.band.most)}`;
 }
 
-function thereColumns(page: Page): readonly Column<Row>[] {
+function roomColumns(page: Page): readonly Column<Row>[] {
   const { units } = page;
   const unit = unitOf('length', units);
   const number = (value: number | null | undefined, dimension: 'length' | 'rate' | 'frequency'): string =>

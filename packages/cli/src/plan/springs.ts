@@ -1,4 +1,5 @@
 import type { SpringDocument } from '@sagwright/workbench/result/document';
+import { words } from '@sagwright/workbench/words/catalogue';
 import { shortReachWords } from '@sagwright/workbench/words/reach';
 import { reasonLines } from '@sagwright/workbench/words/reasons';
 import { adjusterName, settingNumber, settingUnit } from '@sagwright/workbench/words/settings';
@@ -19,7 +20,7 @@ export function springLines(page: Page, end: End): readonly string[] {
       ? ''
       : `; ${adjusterName(planned, end)}, ${settingUnit(planned, end, units)}; edge, past: see below`;
   return [
-    heading(page, `${end.toUpperCase()} SPRINGS`, `softest first${what}`),
+    ...heading(page, `${end.toUpperCase()} SPRINGS`, `softest first${what}`),
     ...table([nameColumn(page, end), ...loadColumns(page)], springs, page.width, page.paint),
     ...springs.flatMap((spring) => saidLines(page, end, spring)),
     ...(page.full || springs.length < 2 ? [] : ['  What else speaks for and against each: --full']),
@@ -66,10 +67,17 @@ function saidLines(page: Page, end: End, { id }: SpringDocument): readonly strin
   const look = verdictOf(planned, spring).startsWith('fits') ? 'wanted' : 'attention';
   const part = (label: string, sentences: readonly string[]): readonly string[] =>
     sentences.flatMap((sentence) => wrap(`${label} ${sentence}`, width, '    ', '  '));
+  const { name, where, hand } = planned.job.springs[id]!;
+  const about = [
+    rateWords(planned, spring, units),
+    ...(where === undefined ? [] : [where]),
+    ...(hand === false ? [words.suggestion.notAtHandShort()] : []),
+  ].join(', ');
+  const plain = wrap(`${name}, ${about}: ${verdict}`, width, '  ', '  ');
   const all = full || id === inView(page, end)?.id;
   const isWeighed = all || spring.fits;
   return [
-    `  ${paint(planned.job.springs[id]!.name, 'strong')}, ${rateWords(planned, spring, units)}: ${paint(verdict, look)}`,
+    ...(plain.length > 1 ? plain : [`  ${paint(name, 'strong')}, ${about}: ${paint(verdict, look)}`]),
     ...(all ? part('for:', said.for) : []),
     ...part('against:', isWeighed ? said.against : said.rulesOut),
     ...part('not checked:', said.notChecked),

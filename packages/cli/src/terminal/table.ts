@@ -24,13 +24,8 @@ export function table<Row>(
   paint: Paint,
 ): readonly string[] {
   const cells = rows.map((row) => columns.map((column) => column.cell(row)));
-  const widths = columns.map((column, i) =>
-    Math.max(...column.head.map(columnsOf), ...cells.map((row) => columnsOf(row[i]!))),
-  );
-  const rest = widths.slice(1).reduce((sum, each) => sum + each + GAP, INDENT);
-  const first = Math.min(widths[0]!, width - rest);
-  if (first < Math.min(NAME_AT_LEAST, widths[0]!)) return stacked(columns, rows, cells, paint);
-  widths[0] = first;
+  const widths = widthsOf(columns, cells, width);
+  if (widths === null) return stacked(columns, rows, cells, paint);
   const line = (texts: readonly string[], looks: readonly (Look | null)[]): string => {
     const last = texts.findLastIndex((text) => text !== '');
     const padded = texts.slice(0, last + 1).map((text, i) => {
@@ -38,7 +33,7 @@ export function table<Row>(
       const isOpen = i === last && columns[i]!.align === 'left';
       const filled = isOpen ? cut : padTo(cut, widths[i]!, columns[i]!.align);
       const look = looks[i] ?? null;
-      return look === null ? filled : paint(filled, look);
+      return look === null || text === '' ? filled : paint(filled, look);
     });
     return ' '.repeat(INDENT) + padded.join(' '.repeat(GAP));
   };
@@ -55,6 +50,25 @@ export function table<Row>(
       ),
     ),
   ];
+}
+
+/** Whether rows can stand in columns at this width. */
+export function fitsIn<Row>(columns: readonly Column<Row>[], rows: readonly Row[], width: number): boolean {
+  const cells = rows.map((row) => columns.map((column) => column.cell(row)));
+  return widthsOf(columns, cells, width) !== null;
+}
+
+/** How wide each column is, the first one giving way; null where there is no room. */
+function widthsOf<Row>(
+  columns: readonly Column<Row>[],
+  cells: readonly (readonly string[])[],
+  width: number,
+): readonly number[] | null {
+  const [name = 0, ...others] = columns.map((column, i) =>
+    Math.max(...column.head.map(columnsOf), ...cells.map((row) => columnsOf(row[i]!))),
+  );
+  const first = Math.min(name, width - others.reduce((sum, each) => sum + each + GAP, INDENT));
+  return first < Math.min(NAME_AT_LEAST, name) ? null : [first, ...others];
 }
 
 function stacked<Row>(
