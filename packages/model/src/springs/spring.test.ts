@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compressionFor, type SpringSI, springAt } from './spring.ts';
+import { compressionFor, leastRate, type SpringSI, springAt } from './spring.ts';
 
 function at(spring: SpringSI, x: number) {
   const out = { force: 0, rate: 0, energy: 0 };
@@ -64,6 +64,22 @@ describe('any spring', () => {
         expect((deeper.force - here.force) / step / here.rate).toBeCloseTo(1, 5);
       }),
       { seed: 33 },
+    );
+  });
+
+  test('is nowhere softer than its least rate, and somewhere as soft', () => {
+    fc.assert(
+      fc.property(anySpring, fc.array(compression, { minLength: 40, maxLength: 40 }), (spring, places) => {
+        const least = leastRate(spring);
+        // The slope of a piece and its least are the same division; a series sum may round otherwise.
+        for (const x of places) expect(at(spring, x).rate).toBeGreaterThanOrEqual(least * (1 - 1e-12));
+        const starts = spring.kind === 'table' ? spring.compression.slice(0, -1) : [0];
+        const rates = starts.map((x) => at(spring, x).rate);
+        const closed = spring.kind === 'series' && spring.softStroke === 0;
+        if (!closed && !(spring.kind === 'parallel' && spring.gap === 0))
+          expect(Math.min(...rates) / least).toBeCloseTo(1, 12);
+      }),
+      { seed: 40 },
     );
   });
 

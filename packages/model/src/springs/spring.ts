@@ -92,6 +92,24 @@ function tableAt(compression: readonly number[], force: readonly number[], x: nu
   out.energy = energy + (force[i]! + 0.5 * rate * beyond) * beyond;
 }
 
+/** Least slope of the spring's force at any compression [N/m]. */
+export function leastRate(spring: SpringSI): number {
+  switch (spring.kind) {
+    case 'linear':
+    case 'parallel':
+      return spring.rate;
+    case 'series':
+      return (spring.soft * spring.stiff) / (spring.soft + spring.stiff);
+    case 'table': {
+      const { compression, force } = spring;
+      const slopes = force
+        .slice(1)
+        .map((each, i) => (each - force[i]!) / (compression[i + 1]! - compression[i]!));
+      return Math.min(...slopes);
+    }
+  }
+}
+
 /**
  * Compression [m] at which the spring bears `force` [N]: the inverse of `springAt`. A force of 0 is the free length: 0.
  * Throws RangeError for a negative force: a coil spring cannot pull.

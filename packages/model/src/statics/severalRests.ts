@@ -1,3 +1,5 @@
+import { strokeAt } from '../rear/kinematics.ts';
+import { leastRate } from '../springs/spring.ts';
 import { blankEndAt, endAt, type Settling } from './endAt.ts';
 import { energyAt, FRONT_TRAVEL, gradientAt, REAR_TRAVEL, type State } from './gradient.ts';
 import { type EndSI, GRAVITY } from './machine.ts';
@@ -77,9 +79,22 @@ function canHaveSeveral(prepared: Prepared, name: EndName): boolean {
   const { sprung, load, geometry } = machine;
   const toppling = GRAVITY * (sprung.mass * sprung.height + load.momentHeight);
   const softening = toppling / (geometry.wheelbase * geometry.wheelbase);
+  const enough = 4 * softening;
+  if (rateAtLeast(machine[name], geometry.rake) >= enough) return false;
   const travelMax = name === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
-  return leastWheelRate(machine[name], geometry.rake, travelMax) < 4 * softening;
+  return leastWheelRate(machine[name], geometry.rake, travelMax) < enough;
 }
+
+/** What the wheel rate is at the least, told at once where one ratio holds all along the travel [N/m]; else −∞: to be looked for. */
+function rateAtLeast(end: EndSI, rake: number): number {
+  if (end.kinematics.kind !== 'ratio' && end.kinematics.kind !== 'fork') return Number.NEGATIVE_INFINITY;
+  strokeAt(end.kinematics, rake, 0, ratio);
+  let rate = 0;
+  for (const { spring, preload } of end.struts) if (preload >= 0) rate += leastRate(spring);
+  return rate * ratio.motionRatio * ratio.motionRatio;
+}
+
+const ratio = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
 
 function leastWheelRate(end: EndSI, rake: number, travelMax: number): number {
   const at = blankEndAt();
