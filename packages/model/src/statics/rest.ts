@@ -160,9 +160,9 @@ export function frictionBand(prepared: Prepared, rest: Rest): FrictionBand | nul
   const pressed = Float64Array.from(rest.state);
   const settled: Settled = { converged: false, residual: 0, iterations: 0 };
   settle(prepared, lifted, 1, 'none', settled);
-  if (!settled.converged) return null;
+  if (!standsOnBoth(prepared, lifted, settled)) return null;
   settle(prepared, pressed, -1, 'none', settled);
-  if (!settled.converged) return null;
+  if (!standsOnBoth(prepared, pressed, settled)) return null;
   return {
     rear: { least: lifted[REAR_TRAVEL]!, most: pressed[REAR_TRAVEL]! },
     front: { least: lifted[FRONT_TRAVEL]!, most: pressed[FRONT_TRAVEL]! },
