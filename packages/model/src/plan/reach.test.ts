@@ -40,12 +40,21 @@ test.each<[string, AdjusterSI, number, number, number, Reach]>([
   ['no step in the band', cam, 12, 13, 14, { kind: 'between steps', nearest: -3 }],
   ['the band between two steps, nearer the tighter', cam, 16, 17, 18, { kind: 'between steps', nearest: 3 }],
   [
-    'past the last step, which lies in the band',
+    'less than half a step past the last step, which lies in the band',
     cam,
     18,
     21,
     24,
-    { kind: 'at the edge', short: 1, past: 'tightest' },
+    { kind: 'reached', left: 0 },
+  ],
+  ['less than half a step before the first', cam, -4, -1, 2, { kind: 'reached', left: 21 }],
+  [
+    'more than half a step past the last step, which lies in the band',
+    cam,
+    18,
+    26,
+    34,
+    { kind: 'at the edge', short: 6, past: 'tightest' },
   ],
 ])('%s', (_, adjuster, loosest, aim, tightest, expected) => {
   const mm = (value: number): number => value / 1000;

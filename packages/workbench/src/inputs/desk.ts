@@ -25,6 +25,7 @@ export type NoteCode =
   | 'fuel not known'
   | 'riding height control'
   | 'sides differ'
+  | 'length adjuster'
   | 'position not known';
 
 /** What lies on the desk while a job is taken apart. */

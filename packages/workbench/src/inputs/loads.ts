@@ -116,7 +116,10 @@ function fuelOf(desk: Desk, id: string, loadCase: LoadCase): Fuel {
   return { inCase: fuel(inCase - weighed), full: fuel(capacity - weighed), topUp: fuel(capacity - inCase) };
 }
 
-/** What each place with something on it bears in a load; a place's limit counts its contents, or all that stands on it. */
+/**
+ * What each place with something on it bears in a load; a place's limit counts its contents, or all that stands on it. A seat is
+ * listed only where somebody gave it a limit: no plate has one (common practice, no source), axles and gross hold for it.
+ */
 export function placeLoads(desk: Desk, loadCase: LoadCase): readonly PlaceLoad[] {
   if ('scales' in loadCase) return [];
   const { places } = desk.job.machine;
@@ -131,7 +134,8 @@ export function placeLoads(desk: Desk, loadCase: LoadCase): readonly PlaceLoad[]
   ];
   return Object.entries(places).flatMap(([id, place]): PlaceLoad[] => {
     const things = onIt(id, place.limitCounts !== 'contents');
-    if (things.length === 0) return [];
+    const isSeat = place.kind === 'rider seat' || place.kind === 'passenger seat';
+    if (things.length === 0 || (isSeat && place.limit === undefined)) return [];
     const figures = things.map((thing) => desk.take.figures.get(`things.${thing}.mass`)!);
     return [
       {

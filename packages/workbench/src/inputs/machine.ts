@@ -75,6 +75,7 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
   const extended =
     shock.length === undefined ? null : siOf(shock.length) + siOfOr(shock.lengthAdjuster?.change);
+  if (shock.lengthAdjuster !== undefined) note(desk, 'length adjuster', 'machine.rear.shock.lengthAdjuster');
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
     gas: shockGas(desk, shock.gas, strokeMax),

@@ -1,5 +1,6 @@
+import { siOf } from '@sagwright/records/schema/quantity';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
-import { formatQuantity } from '../format/format.ts';
+import { format, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
@@ -34,6 +35,11 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     }
     case 'sides differ':
       return say[code](end, foundWords(planned, end, units));
+    case 'length adjuster': {
+      const { change, most } = planned.job.machine.rear.shock.lengthAdjuster!;
+      const left = siOf(most) - siOf(change);
+      return say[code](formatQuantity(change, units), format(left, 'length', units));
+    }
   }
 }
 

@@ -76,6 +76,28 @@ describe('Every reason has its words', () => {
   });
 });
 
+/** The tourer with shocks whose eye is screwed out by 3 of 8 mm. */
+const withLength: JobPlan = {
+  ...tourer,
+  job: {
+    ...tourer.job,
+    machine: {
+      ...tourer.job.machine,
+      rear: {
+        ...tourer.job.machine.rear,
+        shock: {
+          ...tourer.job.machine.rear.shock,
+          lengthAdjuster: {
+            change: { value: 3, unit: 'mm' },
+            least: { value: 0, unit: 'mm' },
+            most: { value: 8, unit: 'mm' },
+          },
+        },
+      },
+    },
+  },
+};
+
 test('every note has its words', () => {
   const paths = {
     'rubber not known': 'machine.rear.shock.rubber',
@@ -89,13 +111,15 @@ test('every note has its words', () => {
     'riding height control': 'machine.ridingHeightControl',
     'sides differ': 'setups.asFound.rear',
     'position not known': 'setups.asFound.rear',
+    'length adjuster': 'machine.rear.shock.lengthAdjuster',
   } as const satisfies { readonly [C in NoteCode]: string };
   const said = Object.entries(paths).map(([code, path]) =>
-    noteWords(tourer, { code: code as NoteCode, path }, units),
+    noteWords(withLength, { code: code as NoteCode, path }, units),
   );
   expect(new Set(said).size).toBe(said.length);
   for (const sentence of said) expect(sentence).toMatch(/^[A-Z].*\.$/);
   expect(said.join('\n')).toContain('left 14.5 mm and right 15.5 mm');
+  expect(said.join('\n')).toContain('stands at 3.0 mm; it can still be lengthened by 5.0 mm');
 });
 
 test('every limit has its words, and an unknown one names the figure that is needed', () => {

@@ -11,7 +11,6 @@ export const assumed = {
       ? '1 figure was typed without its ±; a usual one stands in.'
       : `${count} figures were typed without their ±; usual ones stand in.`,
   effect: (plusMinus: string, adjuster: string) => `± ${plusMinus} on the ${adjuster}`,
-  noEffect: (adjuster: string) => `nothing on the ${adjuster}`,
   narrows: (field: string, from: string, to: string, adjuster: string, load: string) =>
     `Worth reading first: ${field}. Were it exact, the ${adjuster} for ${load} would be known to ± ${to} instead of ± ${from}.`,
   none: () => 'Nothing had to be assumed.',

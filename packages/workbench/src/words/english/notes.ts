@@ -21,6 +21,8 @@ export const notes = {
   },
   'sides differ': (end: 'rear' | 'front', found: string) =>
     `Left and right ${end} were found to differ (${found}). The sum takes both; the plan sets both alike.`,
+  'length adjuster': (change: string, left: string) =>
+    `Length adjuster: stands at ${change}; it can still be lengthened by ${left} before its thread engagement ends.`,
   'position not known': (end: 'rear' | 'front') =>
     `Where the ${end} adjuster stood was not read: turns from as found cannot be told.`,
 } as const;

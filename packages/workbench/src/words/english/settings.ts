@@ -63,4 +63,6 @@ export const settings = {
   preload: (length: string) => `${length} of preload`,
   /** Added where left and right were found on different springs. */
   withSpring: (setting: string, spring: string) => `${setting} on ${spring}`,
+  /** How the nose moved. */
+  nose: { up: (angle: string) => `${angle} up`, down: (angle: string) => `${angle} down` },
 } as const;
