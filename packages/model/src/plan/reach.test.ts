@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { AdjusterSI } from './adjuster.ts';
 import type { Reach } from './answer.ts';
-import { reachOf } from './reach.ts';
+import { beyondTightest, reachOf, roomToTighten } from './reach.ts';
 
 const collar: AdjusterSI = {
   kind: 'continuous',
@@ -64,4 +64,37 @@ test.each<[string, AdjusterSI, number, number, number, Reach]>([
     typeof value === 'number' ? expect.closeTo(1000 * value, 9) : value,
   ]);
   expect(expected).toEqual(Object.fromEntries(inMm));
+});
+
+describe('a band that moves tighter', () => {
+  /** Positions in mm; steps at 0, 5, 10 and 20. */
+  const room = (adjuster: AdjusterSI, loosest: number, aim: number, tightest: number): number =>
+    1000 * roomToTighten(adjuster, loosest / 1000, aim / 1000, tightest / 1000);
+
+  test('is reached on a collar until its aim is at the end', () => {
+    expect(room(collar, 5, 8, 11)).toBeCloseTo(12, 6);
+  });
+
+  test('is reached on a cam until its aim lies half a step past the last', () => {
+    // 6 mm to either side: always a step in it. The last step is 10 mm.
+    expect(room(cam, 3, 9, 15)).toBeCloseTo(16, 6);
+  });
+
+  test('is reached no longer where the nearest step has left it', () => {
+    // 3 mm to either side, at step 10: beyond 13 that step is not in the band, and 20 is not yet.
+    expect(room(cam, 6, 9, 12)).toBeCloseTo(4, 6);
+  });
+
+  test('is reached no longer where the next step is the nearest but not in it yet', () => {
+    // 9 mm on the loose side, 1 on the tight: from 15 on step 20 is the nearer, and lies past the band.
+    expect(room(cam, 2, 11, 12)).toBeCloseTo(4, 6);
+  });
+
+  test('asks for a looser one only where the tightest setting does not reach it', () => {
+    expect(beyondTightest(collar, 0.018, 0.023)).toBeCloseTo(0.003, 12);
+    expect(beyondTightest(collar, 0.012, 0.015)).toBeCloseTo(-0.005, 12);
+    // A cam reaches half a step further, as long as its last step is in the band.
+    expect(beyondTightest(cam, 0.018, 0.023)).toBeCloseTo(-0.002, 12);
+    expect(beyondTightest(cam, 0.021, 0.023)).toBeCloseTo(0.001, 12);
+  });
 });

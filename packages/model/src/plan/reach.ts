@@ -36,3 +36,29 @@ function grace(adjuster: AdjusterSI): { readonly atLoosest: number; readonly atT
     atTightest: (positions.at(-1)! - positions.at(-2)!) / 2,
   };
 }
+
+/** How far aim and band must come looser for the tightest setting to reach them [m]: 0 or less where it does. */
+export function beyondTightest(adjuster: AdjusterSI, loosest: number, aim: number): number {
+  const { most } = rangeOf(adjuster);
+  return Math.max(aim - most - grace(adjuster).atTightest, loosest - most);
+}
+
+/**
+ * How far aim and band, which are reached, may move tighter together before they no longer are [m]. With steps that may be
+ * sooner than at the last of them: where the nearest step leaves the band, or the next one is not in it yet.
+ */
+export function roomToTighten(adjuster: AdjusterSI, loosest: number, aim: number, tightest: number): number {
+  const end = -beyondTightest(adjuster, loosest, aim);
+  if (adjuster.kind === 'continuous') return end;
+  const { positions } = adjuster;
+  const turns = positions.flatMap((step, i) => [
+    step - loosest,
+    (step + (positions[i + 1] ?? step)) / 2 - aim,
+  ]);
+  const failing = turns.filter((turn) => {
+    const past = turn + 1e-9;
+    const reach = reachOf(adjuster, loosest + past, aim + past, tightest + past, 0);
+    return turn >= 0 && turn < end && reach.kind !== 'reached';
+  });
+  return Math.min(end, ...failing);
+}

@@ -3,6 +3,7 @@ import type { EndName } from '../statics/prepared.ts';
 import { rangeOf } from './adjuster.ts';
 import type { Planned, Reason, Remedy, SpringPlan } from './answer.ts';
 import type { EndQuestion } from './question.ts';
+import { beyondTightest } from './reach.ts';
 import { failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
@@ -64,15 +65,16 @@ export function excessOf(
 ): readonly Excess[] | null {
   const choice = end.choices.find(({ id }) => id === spring.spring);
   if (end.adjuster === null || choice === undefined) return null;
-  const { most } = rangeOf(end.adjuster);
+  const cells = new Map(riddenCells(spring, ridden).map(({ loadCase, cell }) => [loadCase, cell]));
   const excess: Excess[] = [];
-  for (const { code, loadCase, figures } of failuresOf(spring, ridden)) {
-    const want = loadCase === undefined ? undefined : wanted.get(loadCase);
-    if (!ENDS_OF_RANGE.has(code) || want?.kind !== 'wanted' || !(figures.position! > most)) return null;
-    excess.push({
-      loadCase: loadCase!,
-      kilograms: kilogramsBeyond(machine, name, choice, want.aim, most),
-    });
+  for (const { code, loadCase = '' } of failuresOf(spring, ridden)) {
+    const positions = cells.get(loadCase)?.positions ?? null;
+    const want = wanted.get(loadCase);
+    if (!ENDS_OF_RANGE.has(code) || want?.kind !== 'wanted' || positions === null) return null;
+    const beyond = beyondTightest(end.adjuster, positions.loosest, positions.aim.value);
+    if (beyond <= 0) return null;
+    const position = positions.aim.value - beyond;
+    excess.push({ loadCase, kilograms: kilogramsBeyond(machine, name, choice, want.aim, position) });
   }
   return excess.length > 0 ? excess : null;
 }

@@ -6,6 +6,7 @@ import { gradientAt, PITCH } from '../statics/gradient.ts';
 import { prepare } from '../statics/prepared.ts';
 import { carrying, choice, fineCollar, linear, rearQuestion, shares } from '../testing/collarQuestion.ts';
 import { cases, passenger, rider, tourer } from '../testing/tourer.ts';
+import type { AdjusterSI } from './adjuster.ts';
 import type { Remedy, Suggestion } from './answer.ts';
 import { type Demand, demandAt } from './demand.ts';
 import { plan } from './plan.ts';
@@ -186,6 +187,43 @@ describe('the load that would change the answer', () => {
     const [under, over] = beside(flip.kilograms);
     expect(suggested(bound, withMore('two', under)).kind).toBe('spring');
     expect(suggested(bound, withMore('two', over)).kind).toBe('none');
+  });
+
+  test('of a stepped cam is counted to where its steps no longer do', () => {
+    // Steps wide enough that the band of 36 to 44 % always holds one; the aim for two lies just past the second last.
+    const way = Math.max(...ways[2]!);
+    const cam: AdjusterSI = {
+      kind: 'steps',
+      positions: [0, 0.25, 0.5, 0.75, 1, 1.25].map((each) => each * way),
+    };
+    const stepped = { choices: [choice('28', linear(28_000))], adjuster: cam };
+    const loads = [loadCases[2]!];
+    const flip = suggestedSpring(stepped, loads).flips.find(({ to }) => to === 'fails')!;
+    const only = (kilograms: number): Suggestion => suggested(stepped, withMore('two', kilograms, loads));
+    const [under, over] = beside(flip.kilograms);
+    expect(only(under).kind).toBe('spring');
+    expect(only(over).kind).toBe('none');
+  });
+
+  test('of a stepped cam is counted to where the next step would bring the coils too near', () => {
+    // Set to the aim for two; the next step, 4 mm tighter, leaves half a millimetre less than is to be kept.
+    const way = Math.max(...ways[2]!);
+    const cam: AdjusterSI = { kind: 'steps', positions: [0, way, way + 0.004] };
+    const freeLength = 0.25;
+    const solidLength = freeLength - 0.069 - (0.012 + way + 0.0035) - 0.002;
+    const stepped = {
+      choices: [choice('28', linear(28_000), { freeLength, solidLength })],
+      adjuster: cam,
+      keepFromCoilBind: 0.002,
+    };
+    const loads = [loadCases[2]!];
+    const flip = suggestedSpring(stepped, loads).flips.find(({ to }) => to === 'fails')!;
+    // Until that step is the nearer, 2 mm on: 2 · 28 · 2 · 0.9/9.81.
+    expect(flip.kilograms).toBeCloseTo((2 * 28_000 * 0.002 * 0.9) / 9.80665, 0);
+    const only = (kilograms: number): Suggestion => suggested(stepped, withMore('two', kilograms, loads));
+    const [under, over] = beside(flip.kilograms);
+    expect(only(under).kind).toBe('spring');
+    expect(only(over).kind).toBe('none');
   });
 
   test('of a spring that grows stiffer is reckoned with what it really bears', () => {

@@ -1,8 +1,9 @@
 import type { MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
-import { rangeOf } from './adjuster.ts';
+import type { AdjusterSI } from './adjuster.ts';
 import type { Flip, Reason, SpringPlan, Suggestion } from './answer.ts';
 import type { EndQuestion, LoadCaseSI, SpringChoiceSI } from './question.ts';
+import { roomToTighten } from './reach.ts';
 import { excessOf, remediesOf } from './remedies.ts';
 import { failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
@@ -101,17 +102,27 @@ function failsFlip(
   wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Flip[] {
   const choice = end.choices.find(({ id }) => id === best.spring);
-  if (end.adjuster === null || choice === undefined) return [];
-  const { most } = rangeOf(end.adjuster);
-  const last = Math.min(most, coilBindPosition(choice, end, machine[name].strokeMax));
-  const left = [...ridden].flatMap((loadCase): Flip[] => {
+  const { adjuster } = end;
+  if (adjuster === null || choice === undefined) return [];
+  const coils = coilBindPosition(choice, end, machine[name].strokeMax);
+  const left = riddenCells(best, ridden).flatMap(({ loadCase, cell: { positions } }): Flip[] => {
     const want = wanted.get(loadCase);
-    if (want?.kind !== 'wanted') return [];
-    const kilograms = -kilogramsBeyond(machine, name, choice, want.aim, last);
-    return [{ to: 'fails', loadCase, kilograms }];
+    if (want?.kind !== 'wanted' || positions === null) return [];
+    const { loosest, aim, tightest } = positions;
+    const reached = aim.value + roomToTighten(adjuster, loosest, aim.value, tightest);
+    const last = Math.min(reached, lastSetTo(adjuster, coils));
+    return [{ to: 'fails', loadCase, kilograms: -kilogramsBeyond(machine, name, choice, want.aim, last) }];
   });
   const nearest = left.reduce<Flip | null>((a, b) => (a === null || b.kilograms < a.kilograms ? b : a), null);
   return nearest === null ? [] : [nearest];
+}
+
+/** The tightest aim that is still set to no more than `most`: between steps the nearest is taken. */
+function lastSetTo(adjuster: AdjusterSI, most: number): number {
+  if (adjuster.kind === 'continuous') return most;
+  const next = adjuster.positions.findIndex((step) => step > most);
+  if (next < 0) return Number.POSITIVE_INFINITY;
+  return next === 0 ? most : (adjuster.positions[next - 1]! + adjuster.positions[next]!) / 2;
 }
 
 /** Position at which the room that must be left before the coils touch is used up; endless where lengths are not known. */
