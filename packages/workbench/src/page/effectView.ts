@@ -11,11 +11,19 @@ export function effectView({ rear, front }: Effect, mass: string, offset: string
   return {
     rear: figureWords(rear, 'mass', units),
     front: figureWords(front, 'mass', units),
-    says: words.page.effect(offset, mass, [onWheel(rear, 'rear', units), onWheel(front, 'front', units)]),
+    says: words.page.effect(offset, mass, onRear(rear, units), onFront(front, rear.value >= 0, units)),
   };
 }
 
-function onWheel(figure: Figure, end: 'rear' | 'front', units: Units): string {
-  const text = formatFigure({ ...figure, value: Math.abs(figure.value) }, 'mass', units);
-  return (figure.value < 0 ? words.page.liftsOff : words.page.putsOn)(text, end);
+function onRear(figure: Figure, units: Units): string {
+  return (figure.value < 0 ? words.page.liftsOffRear : words.page.putsOnRear)(amount(figure, units));
+}
+
+function onFront(figure: Figure, onBoth: boolean, units: Units): string {
+  const text = amount(figure, units);
+  return figure.value < 0 ? words.page.liftsOffFront(text) : words.page.putsOnFront(text, onBoth);
+}
+
+function amount(figure: Figure, units: Units): string {
+  return formatFigure({ ...figure, value: Math.abs(figure.value) }, 'mass', units);
 }

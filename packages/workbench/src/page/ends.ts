@@ -2,7 +2,14 @@ import { type AdjusterSetting, rangeOf, settingNear } from '@sagwright/model/pla
 import type { PlanCell, Planned, Reach, SpringPlan } from '@sagwright/model/plan/answer';
 import { travelAtStroke } from '@sagwright/model/rear/kinematics';
 import type { Spring } from '@sagwright/records/schema/springs';
-import { format, formatFigure, formatNumber, formatRange, formatTyped } from '../format/format.ts';
+import {
+  format,
+  formatFigure,
+  formatPlainNumber,
+  formatRange,
+  formatTyped,
+  formatWidth,
+} from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, springInView } from '../result/inView.ts';
@@ -37,9 +44,9 @@ export function endView(
   const inView = springInView(planned, end);
   return {
     travelMaxMm: travelMax * 1000,
-    travelMaxWords: formatNumber(travelMax, 'length', units),
+    travelMaxWords: formatPlainNumber(travelMax, 'length', units),
     hangsMm: hangs * 1000,
-    hangsWords: formatNumber(hangs, 'length', units),
+    hangsWords: formatPlainNumber(hangs, 'length', units),
     rubberMm: rubber === null ? null : rubber * 1000,
     wanted: wantedByLoad(planned, end, units),
     adjuster: adjusterView(planned, end, units),
@@ -133,6 +140,8 @@ function laneView(
     aimMm: 0,
     toMm: 0,
     plusMinusMm: 0,
+    interval: '',
+    plusMinus: '',
     hands: [],
   } as const;
   if (cell.kind !== 'planned') return { ...bare, words: words.emptyCells[cell.kind] };
@@ -151,6 +160,8 @@ function laneView(
     aimMm: positions.aim.value * 1000,
     toMm: positions.tightest * 1000,
     plusMinusMm: (positions.aim.plusMinus ?? 0) * 1000,
+    interval: formatRange(positions.loosest, positions.tightest, 'length', units),
+    plusMinus: formatWidth(positions.aim.plusMinus ?? 0, 'length', units),
     words:
       reach.kind === 'reached' && setting !== null
         ? shortAt(planned, end, setting, units)

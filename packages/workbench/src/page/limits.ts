@@ -1,5 +1,5 @@
 import type { LimitOf, LimitResult } from '@sagwright/model/limits/limits';
-import { format, formatNumber } from '../format/format.ts';
+import { formatPlainNumber, formatValueNumber } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { limitName, limitWords } from '../words/limits.ts';
@@ -14,8 +14,8 @@ export function limitViews(
   return limits.map((limit) => ({
     of: limit.of.kind,
     name: limitName(planned, limit.of),
-    load: formatNumber(limit.load, 'mass', units),
-    allowed: limit.allowed === null ? null : format(limit.allowed, 'mass', units),
+    load: formatValueNumber({ value: limit.load, plusMinus: limit.plusMinus }, 'mass', units),
+    allowed: limit.allowed === null ? null : formatPlainNumber(limit.allowed, 'mass', units),
     verdict: limit.verdict,
     text: limitWords(planned, limit, units),
     path: pathOf(planned, limit.of),

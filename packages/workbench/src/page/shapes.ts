@@ -119,7 +119,7 @@ export interface AttitudeView {
 export interface LimitView {
   readonly name: string;
   readonly load: string;
-  /** Null: not checked, figure needed. */
+  /** A number in the unit of the page's masses. Null: not checked, figure needed. */
   readonly allowed: string | null;
   readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
   readonly text: string;
@@ -211,6 +211,9 @@ export interface LaneView {
   readonly aimMm: number;
   readonly toMm: number;
   readonly plusMinusMm: number;
+  /** The interval and the ± of its ends in words: "19.2 to 22.6 mm", "2.4 mm"; empty where there is no bar. */
+  readonly interval: string;
+  readonly plusMinus: string;
   /** Beside the bar: reading wanted, "past by 2.3", or why there is no bar. */
   readonly words: string;
   /** What hands set: reading, length, turns; empty where nothing is set. */

@@ -2,8 +2,8 @@ import type { LimitResult } from '@sagwright/model/limits/limits';
 import type { LoadCaseResult } from '@sagwright/model/plan/answer';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { LoadCase } from '@sagwright/records/schema/loads';
-import { siOf } from '@sagwright/records/schema/quantity';
-import { format, formatNumber, formatTyped, formatValueNumber, unitOf } from '../format/format.ts';
+import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
+import { formatPlainNumber, formatTyped, formatValueNumber, unitOf } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import { placeAt } from '../inputs/assumptions.ts';
 import type { JobPlan } from '../path.ts';
@@ -134,8 +134,8 @@ function overloadedPlaces(
         placeKind: planned.job.machine.places[place]!.kind,
         standsOn: null,
         mass: words.page.ofAllowed(
-          formatNumber(limit.load, 'mass', units),
-          format(limit.allowed!, 'mass', units),
+          formatValueNumber({ value: limit.load, plusMinus: limit.plusMinus }, 'mass', units),
+          formatPlainNumber(limit.allowed!, 'mass', units),
         ),
         x: lies.x.value,
         height: lies.height.value,
@@ -147,10 +147,11 @@ function overloadedPlaces(
   });
 }
 
-/** A figure [SI] with its 90 % half-width. */
+/** A figure [SI] with its 90 % half-width, and as it was typed, if it was. */
 interface Doubted {
   readonly value: number;
   readonly halfWidth: number;
+  readonly typed?: Quantity | null;
 }
 
 interface Lies {
@@ -180,8 +181,11 @@ function massWords({ value, halfWidth }: Doubted, units: Units): string {
   return `${formatValueNumber({ value, plusMinus: halfWidth }, 'mass', units)} ${unitOf('mass', units)}`;
 }
 
-/** "330 mm": how far from the rear axle, to the place that its ± supports. */
-function distanceWords({ value, halfWidth }: Doubted, units: Units): string {
+/** "330 mm": how far from the rear axle: as typed, else to the place that its ± supports. */
+function distanceWords({ value, halfWidth, typed }: Doubted, units: Units): string {
+  if (units.choice === 'typed' && typed != null) {
+    return formatTyped({ value: Math.abs(typed.value), unit: typed.unit } as Quantity, units);
+  }
   const figure = { value: Math.abs(value), plusMinus: halfWidth };
   return `${formatValueNumber(figure, 'length', units)} ${unitOf('length', units)}`;
 }

@@ -5,11 +5,13 @@ export const page = {
   ofAllowed: (load: string, allowed: string) => `${load} of ${allowed}`,
   offset: (distance: string, behind: boolean) => `${distance} ${behind ? 'behind' : 'ahead'}`,
   offsetInSentence: (distance: string, behind: boolean) => `${distance} ${behind ? 'behind' : 'ahead of'}`,
-  /** What a thing does where it lies: "330 mm behind the rear axle: 4 kg puts 4.8 kg on the rear wheel and lifts …". */
-  effect: (offset: string, mass: string, wheels: readonly [rear: string, front: string]) =>
-    `${offset} the rear axle: ${mass} ${wheels.join(' and ')}.`,
-  putsOn: (mass: string, wheel: 'rear' | 'front') => `puts ${mass} on the ${wheel} wheel`,
-  liftsOff: (mass: string, wheel: 'rear' | 'front') => `lifts ${mass} off the ${wheel} wheel`,
+  /** What a thing does where it lies: "330 mm behind the rear axle: 4.0 kg puts 4.8 kg on the rear wheel and lifts …". */
+  effect: (offset: string, mass: string, rear: string, front: string) =>
+    `${offset} the rear axle: ${mass} ${rear} and ${front}.`,
+  putsOnRear: (mass: string) => `puts ${mass} on the rear wheel`,
+  liftsOffRear: (mass: string) => `lifts ${mass} off the rear wheel`,
+  putsOnFront: (mass: string, onBoth: boolean) => `${onBoth ? '' : 'puts '}${mass} on the front wheel`,
+  liftsOffFront: (mass: string) => `lifts ${mass} off the front wheel`,
   fuel: 'fuel',
   pastBy: (short: string) => `past by ${short}`,
   shortBy: (short: string) => `too tight by ${short}`,
