@@ -3,7 +3,14 @@ import type { PageProblem } from '../worker/messages.ts';
 import './problemList.css';
 
 /** Why the job as it stands has no plan, each with its field; nothing where it has one. */
-export function ProblemList({ problems }: { readonly problems: readonly PageProblem[] }) {
+export function ProblemList({
+  problems,
+  onGo,
+}: {
+  readonly problems: readonly PageProblem[];
+  /** To the field of a path. */
+  readonly onGo: (path: string) => void;
+}) {
   if (problems.length === 0) return null;
   return (
     <section className="problem-list" aria-labelledby="problem-list-title">
@@ -13,6 +20,9 @@ export function ProblemList({ problems }: { readonly problems: readonly PageProb
           <li key={path + message}>
             {message}
             <span className="problem-list-path">{path}</span>
+            <button type="button" className="key" onClick={() => onGo(path)}>
+              {words.goTo}
+            </button>
           </li>
         ))}
       </ul>

@@ -4,6 +4,8 @@ import './tabIndex.css';
 
 export type TabName = keyof typeof tabWords;
 
+export const tabNames = Object.keys(tabWords) as readonly TabName[];
+
 interface TabIndexProps {
   readonly tab: TabName;
   /** What each tab says of itself: "as found", "rear open". */
@@ -15,7 +17,7 @@ interface TabIndexProps {
 export function TabIndex({ tab, says, onTab }: TabIndexProps) {
   return (
     <nav className="tab-index" aria-label="Tabs">
-      {(Object.keys(tabWords) as TabName[]).map((name, i) => (
+      {tabNames.map((name, i) => (
         <Button
           key={name}
           className="tab-index-tab"

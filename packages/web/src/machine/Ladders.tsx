@@ -1,70 +1,105 @@
-import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import { useState } from 'react';
-import { Button } from 'react-aria-components/Button';
 import { useWidth } from '../app/useWidth.ts';
 import { AsTable } from '../drawings/AsTable.tsx';
 import { LadderLegend } from '../drawings/ladder/LadderLegend.tsx';
-import { TravelLadder } from '../drawings/ladder/TravelLadder.tsx';
 import { ladderScale, travelLadderTable } from '../drawings/ladder/travelLadder.ts';
+import { sideViewTable } from '../drawings/side/sideView.ts';
 import { ladder as words } from '../words/machine.ts';
-import { ladderInput, type SetUpShown } from './drawingInputs.ts';
+import { ladderInput, type SetUpShown, sideViewInput } from './drawingInputs.ts';
+import { LadderKeys } from './LadderKeys.tsx';
+import type { OpenSheet } from './sheets.ts';
+import { ThingList } from './ThingList.tsx';
 import './ladders.css';
 
 interface LaddersProps {
   readonly view: PageView;
+  readonly load: LoadView;
   readonly shown: SetUpShown;
-  readonly chosen: string | null;
+  readonly ladder: LadderShown;
+  readonly onLadder: (ladder: LadderShown) => void;
+  readonly onChoose: (load: string | null) => void;
+  readonly onSheet: OpenSheet;
 }
 
+/** What stands alone where there is room for one: a ladder, or the things aboard. */
+export type LadderShown = 'rear' | 'front' | 'things';
+
 const LANES = 5;
-const HEIGHT = 420;
 /** Below this width one ladder stands alone, and keys choose which. */
 const BOTH_FROM = 560;
 
-/** Where each end rests under each load, both on one scale. */
-export function Ladders({ view, shown, chosen }: LaddersProps) {
+/** Where each end rests under each load, both on one scale; on a phone one of them, or the things aboard. */
+export function Ladders(props: LaddersProps) {
+  const { view, load, shown, ladder, onLadder, onChoose, onSheet } = props;
   const [ref, width] = useWidth<HTMLDivElement>();
   const [first, setFirst] = useState(0);
-  const [end, setEnd] = useState<'rear' | 'front'>('rear');
   const input = (name: 'rear' | 'front') =>
-    ladderInput(name, view[name], view.loads, shown, chosen, first, view.lengthUnit);
+    ladderInput(name, view[name], view.loads, shown, load.id, first, view.lengthUnit);
   const inputs = [input('rear'), input('front')];
-  const scale = ladderScale(inputs, HEIGHT);
+  const pxPerMm = ladderScale(inputs, Math.max(280, Math.min(420, 0.28 * window.innerHeight)));
   const both = width >= BOTH_FROM;
-  const painted = both ? inputs : inputs.filter((each) => each.end === end);
+  const painted = both ? inputs : inputs.filter((each) => each.end === ladder);
   const ladderWidth = both ? Math.floor((width - 24) / 2) : width;
-  const beyond = view.loads.length - 1 - LANES;
+  const beyond = view.loads.length - LANES;
   return (
-    <section className="ladders" aria-label={words.label} ref={ref}>
-      {!both && (
-        <fieldset className="ladders-ends" aria-label={words.which}>
-          {(['rear', 'front'] as const).map((name) => (
-            <Button key={name} aria-pressed={name === end} onPress={() => setEnd(name)}>
-              {words.end[name]}
-            </Button>
-          ))}
-        </fieldset>
-      )}
-      <div className="ladders-pair">
+    <section className="ladders" aria-label={words.label}>
+      {!both && <LadderSwitch shown={ladder} things={load.things.length} onShow={onLadder} />}
+      <div className="ladders-pair" ref={ref}>
         {width > 0 &&
           painted.map((each) => (
-            <div key={each.end}>
-              <TravelLadder input={each} size={{ width: ladderWidth, pxPerMm: scale }} />
-              <AsTable table={travelLadderTable(each)} />
-            </div>
+            <LadderKeys
+              key={each.end}
+              input={each}
+              size={{ width: ladderWidth, pxPerMm }}
+              load={load}
+              shown={shown}
+              onChoose={onChoose}
+              onSheet={onSheet}
+            />
           ))}
       </div>
-      {beyond > 0 && (
+      {!both && ladder === 'things' && <ThingList load={load} onSheet={onSheet} />}
+      {beyond > 0 && (both || ladder !== 'things') && (
         <div className="ladders-more">
-          <Button isDisabled={first === 0} onPress={() => setFirst(first - 1)}>
+          <button type="button" className="key" disabled={first === 0} onClick={() => setFirst(first - 1)}>
             {words.earlier}
-          </Button>
-          <Button isDisabled={first >= beyond} onPress={() => setFirst(first + 1)}>
+          </button>
+          <button
+            type="button"
+            className="key"
+            disabled={first >= beyond}
+            onClick={() => setFirst(first + 1)}
+          >
             {words.later}
-          </Button>
+          </button>
         </div>
       )}
-      <LadderLegend />
+      {(both || ladder !== 'things') && <LadderLegend />}
+      <div className="ladders-tables">
+        <AsTable table={sideViewTable(sideViewInput(view.picture, load, shown, null))} />
+        {inputs.map((each) => (
+          <AsTable key={each.end} table={travelLadderTable(each)} />
+        ))}
+      </div>
     </section>
+  );
+}
+
+interface LadderSwitchProps {
+  readonly shown: LadderShown;
+  readonly things: number;
+  readonly onShow: (shown: LadderShown) => void;
+}
+
+function LadderSwitch({ shown, things, onShow }: LadderSwitchProps) {
+  return (
+    <fieldset className="ladders-switch" aria-label={words.which}>
+      {(['rear', 'front', 'things'] as const).map((name) => (
+        <button key={name} type="button" aria-pressed={name === shown} onClick={() => onShow(name)}>
+          {name === 'things' ? words.things(things) : words.end[name]}
+        </button>
+      ))}
+    </fieldset>
   );
 }

@@ -1,10 +1,16 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { Announce } from './Announce.tsx';
 import type { SetUpShown } from './drawingInputs.ts';
-import { Ladders } from './Ladders.tsx';
+import { type LadderShown, Ladders } from './Ladders.tsx';
+import { LimitList } from './LimitList.tsx';
 import { LoadStrip } from './LoadStrip.tsx';
 import { Picture } from './Picture.tsx';
+import { SheetHere } from './SheetHere.tsx';
 import { StandLine } from './StandLine.tsx';
+import type { MachineSheet, OpenSheet } from './sheets.ts';
+import { useMachineKeys } from './useMachineKeys.ts';
+import { useMedia } from './useMedia.ts';
 import './machineTab.css';
 
 interface MachineTabProps {
@@ -13,29 +19,62 @@ interface MachineTabProps {
   readonly onChoose: (load: string | null) => void;
   readonly shown: SetUpShown;
   readonly onShow: (shown: SetUpShown) => void;
-  readonly onNewLoad: () => void;
+  readonly sheet: MachineSheet | null;
+  readonly onSheet: OpenSheet;
 }
 
-/** This machine, loaded: drawn to scale, with where each end rests. */
-export function MachineTab({ view, chosen, onChoose, shown, onShow, onNewLoad }: MachineTabProps) {
-  const [selected, setSelected] = useState<string | null>(null);
+/** This machine, loaded: drawn to scale, with where each end rests, and one sheet beside it that changes things. */
+export function MachineTab({ view, chosen, onChoose, shown, onShow, sheet, onSheet }: MachineTabProps) {
+  const [ladder, setLadder] = useState<LadderShown>('rear');
+  const wide = useMedia('(min-width: 1200px)');
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
+  const open = sheet ?? (wide ? ({ kind: 'load' } as const) : null);
+  const picture = useRef<HTMLDivElement>(null);
+  useMachineKeys({ view, load, onChoose, onLadder: setLadder });
+  useEffect(() => {
+    if (sheet !== null && !wide) showBelow(picture.current, sheet.kind);
+  }, [sheet, wide]);
+
+  function choose(id: string | null): void {
+    onChoose(id);
+    if (sheet?.kind === 'thing' || sheet?.kind === 'put on' || sheet?.kind === 'why') onSheet(null);
+  }
+
   return (
-    <div className="machine-tab">
-      <LoadStrip loads={view.loads} chosen={load.id} onChoose={onChoose} onNew={onNewLoad} />
-      <div className="machine-body">
-        <div>
-          <Picture
-            picture={view.picture}
-            load={load}
-            shown={shown}
-            selected={selected}
-            onSelect={(id) => setSelected(id === selected ? null : id)}
-          />
-          <StandLine load={load} shown={shown} onShow={onShow} />
-        </div>
-        <Ladders view={view} shown={shown} chosen={load.id} />
+    <div className="machine-tab" data-open={open?.kind}>
+      <LoadStrip loads={view.loads} chosen={load.id} onChoose={choose} onSheet={onSheet} />
+      <div className="machine-picture" ref={picture}>
+        <Picture picture={view.picture} load={load} shown={shown} sheet={sheet} onSheet={onSheet} />
       </div>
+      {open !== null && (
+        <SheetHere view={view} load={load} shown={shown} sheet={open} onChoose={choose} onSheet={onSheet} />
+      )}
+      <StandLine load={load} shown={shown} onShow={onShow} onSheet={onSheet} />
+      <Ladders
+        view={view}
+        load={load}
+        shown={shown}
+        ladder={ladder}
+        onLadder={setLadder}
+        onChoose={choose}
+        onSheet={onSheet}
+      />
+      <Announce view={view} load={load.id} shown={shown} />
+      {!wide && load.id !== null && <LimitList load={load} onSheet={onSheet} />}
     </div>
   );
+}
+
+/**
+ * Moves the page so that the picture stands on top with what opened right below it, where that is not in sight. On a phone, what
+ * is long and does not change the load has the page to itself.
+ */
+function showBelow(picture: HTMLDivElement | null, kind: MachineSheet['kind']): void {
+  const sheet = picture?.nextElementSibling?.getBoundingClientRect();
+  const strip = picture?.previousElementSibling?.getBoundingClientRect();
+  if (picture === null || sheet === undefined || strip === undefined) return;
+  const alone = innerWidth < 600 && (kind === 'figures' || kind === 'why');
+  const inSight = sheet.top >= picture.getBoundingClientRect().bottom - 1 && sheet.top < 0.6 * innerHeight;
+  if (alone) scrollTo({ top: sheet.top + scrollY });
+  else if (!inSight) scrollTo({ top: strip.bottom + scrollY });
 }

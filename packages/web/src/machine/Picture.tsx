@@ -1,33 +1,39 @@
 import type { LoadView, PictureView } from '@sagwright/workbench/page/shapes';
 import { useWidth } from '../app/useWidth.ts';
-import { AsTable } from '../drawings/AsTable.tsx';
 import { SideView } from '../drawings/side/SideView.tsx';
-import { sideViewTable } from '../drawings/side/sideView.ts';
 import { type SetUpShown, sideViewInput } from './drawingInputs.ts';
+import { PictureKeys } from './PictureKeys.tsx';
+import type { MachineSheet, OpenSheet } from './sheets.ts';
 
 interface PictureProps {
   readonly picture: PictureView;
   readonly load: LoadView;
   readonly shown: SetUpShown;
-  readonly selected: string | null;
-  readonly onSelect: (id: string) => void;
+  readonly sheet: MachineSheet | null;
+  readonly onSheet: OpenSheet;
 }
 
-/** The machine drawn to scale with the load on it. */
-export function Picture({ picture, load, shown, selected, onSelect }: PictureProps) {
+/** The machine drawn to scale with the load on it; tags open things, axle loads open up. */
+export function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) {
   const [ref, width] = useWidth<HTMLDivElement>();
+  const selected = sheet?.kind === 'thing' ? sheet.id : null;
   const input = sideViewInput(picture, load, shown, selected);
+  const size = { width, height: pictureHeight(width) };
+  const select = (id: string): void => onSheet(id === selected ? null : { kind: 'thing', id });
   return (
-    <div className="machine-picture" ref={ref}>
+    <div ref={ref} className="picture" style={{ minBlockSize: size.height }}>
       {width > 0 && (
-        <SideView input={input} size={{ width, height: pictureHeight(width) }} onSelect={onSelect} />
+        <>
+          <SideView input={input} size={size} onSelect={select} />
+          <PictureKeys input={input} size={size} load={load} shown={shown} onSheet={onSheet} />
+        </>
       )}
-      <AsTable table={sideViewTable(input)} />
     </div>
   );
 }
 
-/** High enough for the tags on a phone, never so high that the ladders are lost on a tablet. */
+/** High enough for the tags, never so high that the ladders are lost on a tablet; a phone has no tags. */
 function pictureHeight(width: number): number {
-  return Math.round(Math.min(620, Math.max(440, width * 0.66)));
+  const most = Math.max(430, Math.min(600, 0.54 * window.innerHeight));
+  return Math.round(width < 560 ? Math.min(400, 0.9 * width) : Math.min(most, Math.max(430, 0.66 * width)));
 }

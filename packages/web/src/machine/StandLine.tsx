@@ -1,55 +1,90 @@
-import type { LoadView } from '@sagwright/workbench/page/shapes';
-import { Button } from 'react-aria-components/Button';
-import { attitude as attitudeWords, setUps } from '../words/machine.ts';
+import type { AttitudeView, LoadView } from '@sagwright/workbench/page/shapes';
+import { loads, setUps, sheetKeys, attitude as words } from '../words/machine.ts';
 import { type SetUpShown, standShown } from './drawingInputs.ts';
+import type { OpenSheet } from './sheets.ts';
+import '../fields/key.css';
 import './standLine.css';
 
 interface StandLineProps {
   readonly load: LoadView;
   readonly shown: SetUpShown;
   readonly onShow: (shown: SetUpShown) => void;
+  readonly onSheet: OpenSheet;
 }
 
 /** What must be said of this load, which set-up is shown, and how the machine stands in it: as changes where there are some. */
-export function StandLine({ load, shown, onShow }: StandLineProps) {
+export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
   const stand = standShown(load, shown);
+  const setUp = stand === load.planned ? 'planned' : 'asFound';
   return (
-    <section className="stand-line" aria-label={attitudeWords.label}>
+    <section className="stand-line" aria-label={words.label}>
+      <h2 className="stand-line-title">
+        {load.letter === null ? loads.alone : loads.spoken(load.letter, load.name)}
+      </h2>
       {load.messages.map((message) => (
         <p key={message.text} className="stand-line-message" data-tone={message.tone}>
           {message.text}
         </p>
       ))}
-      {load.id !== null && (
-        <fieldset className="stand-line-set-ups" aria-label={setUps.label}>
-          {(['asFound', 'planned'] as const).map((each) => (
-            <Button
-              key={each}
-              aria-pressed={shown === each}
-              isDisabled={each === 'planned' && load.planned === null}
-              onPress={() => onShow(each)}
-            >
-              {setUps[each]}
-            </Button>
-          ))}
-        </fieldset>
-      )}
-      {stand.why !== null && (
+      {load.messages.length === 0 && stand.why !== null && (
         <p className="stand-line-message" data-tone="stop">
-          {stand.why}
+          {words.why(stand.why)}
         </p>
       )}
-      <dl className="stand-line-attitude">
-        {stand.attitude.map(({ name, figure, change }) => (
-          <div key={name}>
-            <dt>{attitudeWords.name[name]}</dt>
-            <dd>
-              {figure.value} {figure.unit}
-              {change !== null && <span className="stand-line-change"> {attitudeWords.change(change)}</span>}
-            </dd>
-          </div>
+      <div className="stand-line-keys">
+        {load.id !== null && (
+          <fieldset className="stand-line-set-ups" aria-label={setUps.label}>
+            {(['asFound', 'planned'] as const).map((each) => (
+              <button
+                key={each}
+                type="button"
+                aria-pressed={setUp === each}
+                disabled={each === 'planned' && load.planned === null}
+                onClick={() => onShow(each)}
+              >
+                {setUps[each]}
+              </button>
+            ))}
+          </fieldset>
+        )}
+        {load.id !== null && load.planned === null && <p className="stand-line-none">{setUps.none}</p>}
+        <button type="button" className="key stand-line-load" onClick={() => onSheet({ kind: 'load' })}>
+          {load.letter === null ? sheetKeys.alone : sheetKeys.load(load.letter)}
+        </button>
+        <button type="button" className="key" onClick={() => onSheet({ kind: 'figures', path: null })}>
+          {sheetKeys.figures}
+        </button>
+      </div>
+      <div className="stand-line-attitude">
+        {stand.attitude.map((part) => (
+          <AttitudeKey
+            key={part.name}
+            part={part}
+            onOpen={() =>
+              onSheet({
+                kind: 'why',
+                question: { of: 'stand', asked: { figure: part.name, load: load.id, setUp } },
+              })
+            }
+          />
         ))}
-      </dl>
+      </div>
     </section>
+  );
+}
+
+/** A part of the attitude with its ±, and what changed against as found. It opens up. */
+function AttitudeKey({ part, onOpen }: { readonly part: AttitudeView; readonly onOpen: () => void }) {
+  const { name, figure, change } = part;
+  return (
+    <button type="button" className="stand-line-part" onClick={onOpen}>
+      <span className="stand-line-name">{words.name[name]}</span>
+      <span className="stand-line-figure">
+        <b>{figure.value}</b>
+        {words.unit(figure.unit)}
+        {figure.plusMinus !== null && <span className="stand-line-doubt"> ± {figure.plusMinus}</span>}
+      </span>
+      {change !== null && <span className="stand-line-change">{words.change(change)}</span>}
+    </button>
   );
 }

@@ -3,6 +3,7 @@ export const nothingPlanned = 'There is no plan yet to open a figure of.';
 export const noRest = 'The machine finds no rest there.';
 
 export const opened = {
+  title: 'This figure',
   working: 'Working it out …',
   because: 'What its ± is made of',
   exact: 'Nothing in it is uncertain.',

@@ -17,17 +17,8 @@ export const strip = {
   theme: { sun: 'Truck colours', truck: 'Sun colours' },
 } as const;
 
-export const loads = {
-  label: 'Loads',
-  alone: 'Machine alone',
-  newLoad: 'New load',
-  newLoadName: (n: number) => `Load ${n}`,
-  share: (percent: string) => `${percent} % of the riding`,
-} as const;
-
-export const setUps = { asFound: 'as found', planned: 'planned' } as const;
-
 export const problems = {
   title: 'This job has no plan yet',
+  goTo: 'Go to the field',
   old: 'What is shown is the last plan that could be worked out.',
 } as const;

@@ -1,7 +1,7 @@
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
-import type { WhyQuestion } from '@sagwright/workbench/why/why';
+import type { WhyQuestion } from '@sagwright/workbench/why/question';
 import type { WhyWords } from '@sagwright/workbench/words/why';
 
 /** What the page asks of the worker: the job as it stands, and the units to show it in. */

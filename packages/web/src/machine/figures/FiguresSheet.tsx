@@ -1,0 +1,81 @@
+import type { PageView } from '@sagwright/workbench/page/shapes';
+import { useEffect, useRef, useState } from 'react';
+import { jobOf, useTable } from '../../app/useJob.ts';
+import { figures as words } from '../../words/figures.ts';
+import { SheetFrame } from '../SheetFrame.tsx';
+import type { MachineSheet, OpenSheet } from '../sheets.ts';
+import { FigureField } from './FigureField.tsx';
+import { FoundFork } from './FoundFork.tsx';
+import { figureFor, figureGroups } from './groups.ts';
+import { NewSpring } from './NewSpring.tsx';
+import './figuresSheet.css';
+
+interface FiguresSheetProps {
+  /** Null while the job has no plan yet: then nothing is assumed. */
+  readonly view: PageView | null;
+  /** What was gone to last; gone to again whenever it is asked again. */
+  readonly asked: Extract<MachineSheet, { kind: 'figures' }>;
+  readonly onSheet: OpenSheet;
+}
+
+/** The machine's own figures, one group in sight at a time. With a path, its group is shown and its field opened. */
+export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps) {
+  const { path } = asked;
+  const { state } = useTable();
+  const job = jobOf(state);
+  const groups = figureGroups(job);
+  const wanted = path === null ? null : figureFor(groups, path);
+  const [shown, setShown] = useState(wanted?.group ?? groups[0]!.id);
+  const [seen, setSeen] = useState(asked);
+  const body = useRef<HTMLDivElement>(null);
+  if (asked !== seen) {
+    setSeen(asked);
+    if (wanted !== null) setShown(wanted.group);
+  }
+  const field = useRef<string | null>(null);
+  field.current = wanted?.figure.path ?? null;
+  useEffect(() => {
+    if (asked.path !== null && field.current !== null) goTo(body.current, field.current);
+  }, [asked]);
+  const group = groups.find(({ id }) => id === shown) ?? groups[0]!;
+  return (
+    <SheetFrame title={words.title} note={words.note} onClose={() => onSheet(null)}>
+      <nav className="figures-groups" aria-label={words.goTo}>
+        {groups.map(({ id, title }) => (
+          <button
+            key={id}
+            type="button"
+            className="key"
+            aria-pressed={id === group.id}
+            onClick={() => setShown(id)}
+          >
+            {title}
+          </button>
+        ))}
+      </nav>
+      <div className="figures-body" ref={body}>
+        {group.parts.map(({ title, figures }) => (
+          <section key={figures[0]?.path ?? title} className="sheet-part">
+            {title !== null && <h3>{title}</h3>}
+            <div className="sheet-fields">
+              {figures.map((figure) => (
+                <FigureField key={figure.path} figure={figure} view={view} />
+              ))}
+            </div>
+          </section>
+        ))}
+        {group.id === 'found' && <FoundFork />}
+        {group.id === 'springs' && <NewSpring />}
+      </div>
+    </SheetFrame>
+  );
+}
+
+/** Brings a field into sight; a figure that is needed is opened at once, since that is what one came for. */
+function goTo(body: HTMLElement | null, path: string): void {
+  const field = body?.querySelector<HTMLElement>(`[id="${CSS.escape(path)}"]`);
+  const face = field?.querySelector<HTMLElement>('[data-field-face]');
+  field?.scrollIntoView({ block: 'center' });
+  face?.focus({ preventScroll: true });
+  if (field?.dataset.state === 'needed') face?.click();
+}

@@ -1,0 +1,189 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import type { Travel } from '@sagwright/records/schema/machine';
+import { at, type Edit, write } from '../../job/edits.ts';
+import { adjusters, groups, struts as words } from '../../words/figures.ts';
+import { adjusterFigures } from './adjusterFigures.ts';
+import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
+import { changeCount } from './foundFigures.ts';
+
+const SHOCK = 'machine.rear.shock';
+const FORK = 'machine.front.fork';
+
+/** The rear: how the wheel moves the shock, the shock, and what sets its preload. */
+export function rearGroup(job: JobDocument): FigureGroup {
+  const { travel, shock } = job.machine.rear;
+  return {
+    id: 'rear',
+    title: groups.rear,
+    parts: [
+      { title: words.travel, figures: travelFigures(travel) },
+      {
+        title: words.rear,
+        figures: [
+          countOf(job),
+          quantity(`${SHOCK}.stroke`, words.stroke, 'stroke', 'stroke'),
+          quantity(`${SHOCK}.length`, words.length, 'shockLength', 'tape'),
+          quantity(`${SHOCK}.friction`, words.friction.rear, 'friction', 'friction'),
+          ...together(
+            `${SHOCK}.lengthAdjuster`,
+            ['change', 'least', 'most'],
+            [
+              ['change', `${words.lengthAdjuster}: ${words.change}`, 'lengthChange', 'collar'],
+              ['least', `${words.lengthAdjuster}: ${words.least}`, 'lengthChange', 'collar'],
+              ['most', `${words.lengthAdjuster}: ${words.most}`, 'lengthChange', 'collar'],
+            ],
+          ),
+        ],
+      },
+      gasPart(shock.gas),
+      ...rubberAndTopOut(SHOCK, shock),
+      { title: adjusters.title, figures: adjusterFigures(`${SHOCK}.adjuster`, shock.adjuster) },
+    ],
+  };
+}
+
+/** The fork; where nobody looked into it, all of it is assumed. */
+export function frontGroup(job: JobDocument): FigureGroup {
+  const { fork } = job.machine.front;
+  return {
+    id: 'front',
+    title: groups.front,
+    parts: [
+      {
+        title: words.front,
+        figures: [
+          quantity(`${FORK}.stroke`, words.stroke, 'stroke', 'stroke'),
+          quantity(`${FORK}.friction`, words.friction.front, 'friction', 'friction'),
+        ],
+      },
+      partOrNone(
+        `${FORK}.air`,
+        words.air,
+        fork?.air,
+        together(
+          `${FORK}.air`,
+          ['gap'],
+          [
+            ['gap', words.gap, 'airGap', 'airGap'],
+            ['bore', words.bore, 'tubeDiameter', 'tube'],
+            ['seal', words.seal, 'tubeDiameter', 'tube'],
+          ],
+        ),
+      ),
+      ...rubberAndTopOut(FORK, fork ?? {}),
+      { title: adjusters.title, figures: adjusterFigures(`${FORK}.adjuster`, fork?.adjuster) },
+    ],
+  };
+}
+
+function travelFigures(travel: Travel): readonly Figure[] {
+  const path = 'machine.rear.travel';
+  const columns = [
+    { name: 'wheel', label: words.wheel, bound: 'wheelTravel', reading: 'tape' },
+    { name: 'shock', label: words.shockLength, bound: 'shockLength', reading: 'tape' },
+  ] as const;
+  const kind: Figure = {
+    kind: 'choice',
+    path: `${path}.kind`,
+    label: words.travelKind,
+    value: travel.kind,
+    choices: Object.entries(words.travelKinds).map(([value, word]) => ({ value, word })),
+    change: (document, value) => [write(document, path.split('.'), { kind: value })],
+  };
+  switch (travel.kind) {
+    case 'leverage':
+      return [kind, quantity(`${path}.ratio`, words.ratio.leverage, 'leverage', 'ratio')];
+    case 'motion':
+      return [kind, quantity(`${path}.ratio`, words.ratio.motion, 'motion', 'ratio')];
+    case 'table':
+      return [
+        kind,
+        { kind: 'rows', path: `${path}.rows`, label: words.rows, columns, least: 3, held: 'list' },
+      ];
+    case 'taped':
+      return [
+        kind,
+        { kind: 'rows', path: `${path}.points`, label: words.rows, columns, least: 3, held: 'members' },
+      ];
+  }
+}
+
+function countOf(job: JobDocument): Figure {
+  return {
+    kind: 'choice',
+    path: `${SHOCK}.count`,
+    label: words.count,
+    value: String(job.machine.rear.shock.count),
+    choices: Object.entries(words.counts).map(([value, word]) => ({ value, word })),
+    change: (document, value) => changeCount(document, value === '1' ? 1 : 2),
+  };
+}
+
+function gasPart(gas: unknown): FigurePart {
+  const path = `${SHOCK}.gas`;
+  const figures = together(
+    path,
+    ['shaft', 'pressure'],
+    [
+      ['shaft', words.shaft, 'shaftDiameter', 'shaft'],
+      ['pressure', words.pressure, 'gasPressure', 'gasPressure'],
+      ['volume', words.volume, 'gasVolume', 'gasVolume'],
+      ['temperature', words.temperature, 'temperature'],
+    ],
+  );
+  return partOrNone(path, words.gas, gas, figures);
+}
+
+function rubberAndTopOut(
+  strut: string,
+  { rubber, topOut }: { readonly rubber?: unknown; readonly topOut?: unknown },
+): readonly FigurePart[] {
+  return [
+    partOrNone(
+      `${strut}.rubber`,
+      words.rubber,
+      rubber,
+      together(
+        `${strut}.rubber`,
+        ['start', 'rate'],
+        [
+          ['start', words.rubberStart, 'rubberStart', 'rubberStart'],
+          ['rate', words.rubberRate, 'rubberRate', 'rubberRate'],
+          ['hardening', words.rubberHardening, 'rubberHardening', 'rubberRate'],
+        ],
+      ),
+    ),
+    partOrNone(
+      `${strut}.topOut`,
+      words.topOut,
+      topOut,
+      together(
+        `${strut}.topOut`,
+        ['length', 'rate'],
+        [
+          ['length', words.topOutLength, 'topOutLength', 'tape'],
+          ['rate', words.topOutRate, 'topOutRate', 'topOut'],
+        ],
+      ),
+    ),
+  ];
+}
+
+/** A part that may be known not to be there: then it has no figures. */
+function partOrNone(path: string, title: string, part: unknown, figures: readonly Figure[]): FigurePart {
+  const steps = path.split('.');
+  const isNone = part === 'none';
+  const choice: Figure = {
+    kind: 'choice',
+    path,
+    label: title,
+    value: isNone ? 'none' : 'read',
+    choices: Object.entries(words.known).map(([value, word]) => ({ value, word })),
+    change: (document, value): readonly Edit[] => {
+      const now = at(document, steps);
+      if ((value === 'none') === (now === 'none')) return [];
+      return [write(document, steps, value === 'none' ? 'none' : undefined)];
+    },
+  };
+  return { title, figures: isNone ? [choice] : [choice, ...figures] };
+}

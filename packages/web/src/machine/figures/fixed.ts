@@ -1,0 +1,98 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import { write } from '../../job/edits.ts';
+import { frame, groups, plate, scales, tyres } from '../../words/figures.ts';
+import { type Figure, type FigureGroup, quantity, together } from './figure.ts';
+
+/** Groups that every machine has: what its scales, plate, drawing and tyres say. */
+export function fixedGroups(job: JobDocument): readonly FigureGroup[] {
+  return [
+    { id: 'scales', title: groups.scales, parts: [{ title: null, figures: scaleFigures(job) }] },
+    { id: 'plate', title: groups.plate, parts: [{ title: null, figures: plateFigures }] },
+    { id: 'frame', title: groups.frame, parts: [{ title: null, figures: frameFigures }] },
+    {
+      id: 'tyres',
+      title: groups.tyres,
+      parts: (['rear', 'front'] as const).map((end) => ({
+        title: tyres.title[end],
+        figures: tyreFigures(end),
+      })),
+    },
+  ];
+}
+
+function scaleFigures(job: JobDocument): readonly Figure[] {
+  return [
+    quantity('machine.weighing.rear', scales.rear, 'massOnWheel', 'scale'),
+    quantity('machine.weighing.front', scales.front, 'massOnWheel', 'scale'),
+    quantity('machine.weighing.fuel', scales.fuel, 'fuel', 'fuel'),
+    {
+      kind: 'choice',
+      path: 'machine.weighing.attitude',
+      label: scales.attitude,
+      value: job.machine.weighing.attitude,
+      choices: Object.entries(scales.attitudes).map(([value, word]) => ({ value, word })),
+      change: (document, value) => [write(document, ['machine', 'weighing', 'attitude'], value)],
+    },
+    quantity('machine.weighing.massCentreHeight', scales.massCentreHeight, 'height', 'massCentre'),
+    quantity('machine.rear.unsprung', scales.unsprungRear, 'unsprungMass', 'unsprung'),
+    quantity('machine.front.unsprung', scales.unsprungFront, 'unsprungMass', 'unsprung'),
+  ];
+}
+
+const plateFigures: readonly Figure[] = [
+  quantity('machine.limits.gross', plate.gross, 'ratedMass'),
+  quantity('machine.limits.rearAxle', plate.rearAxle, 'ratedMass'),
+  quantity('machine.limits.frontAxle', plate.frontAxle, 'ratedMass'),
+  quantity('machine.tank.capacity', plate.tank, 'tank'),
+  ...together(
+    'machine.tank.at',
+    ['x', 'height'],
+    [
+      ['x', plate.tankX, 'forwardOfRearAxle', 'luggagePlace'],
+      ['height', plate.tankHeight, 'height', 'placeHeight'],
+    ],
+  ),
+];
+
+const frameFigures: readonly Figure[] = [
+  quantity('machine.wheelbase', frame.wheelbase, 'wheelbase', 'geometry'),
+  quantity('machine.rake', frame.rake, 'rake', 'angle'),
+  quantity('machine.forkOffset', frame.forkOffset, 'forkOffset', 'offset'),
+  ...together(
+    'machine.seat',
+    ['x', 'height'],
+    [
+      ['x', frame.seatX, 'forwardOfRearAxle', 'geometry'],
+      ['height', frame.seatHeight, 'height', 'geometry'],
+    ],
+  ),
+  ...together(
+    'machine.rear.pivot',
+    ['x', 'height'],
+    [
+      ['x', frame.pivotX, 'forwardOfRearAxle', 'geometry'],
+      ['height', frame.pivotHeight, 'height', 'geometry'],
+    ],
+  ),
+  quantity('machine.rear.measuredAt', frame.measuredAt.rear, 'wheelTravel', 'tape'),
+  quantity('machine.front.measuredAt', frame.measuredAt.front, 'wheelTravel', 'tape'),
+];
+
+function tyreFigures(end: 'rear' | 'front'): readonly Figure[] {
+  const path = `machine.${end}.tyre`;
+  return [
+    {
+      kind: 'number',
+      path: `${path}.loadIndex`,
+      label: tyres.loadIndex,
+      unit: tyres.index,
+      least: 20,
+      most: 100,
+      whole: true,
+    },
+    quantity(`${path}.capacity`, tyres.capacity, 'ratedMass'),
+    quantity(`${path}.pressure`, tyres.pressure, 'tyrePressure'),
+    quantity(`${path}.radius`, tyres.radius, 'tyreRadius', 'tyreRadius'),
+    quantity(`${path}.rate`, tyres.rate, 'tyreRate', 'tyreRate'),
+  ];
+}

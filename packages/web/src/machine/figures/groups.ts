@@ -1,0 +1,41 @@
+import type { JobDocument } from '@sagwright/records/schema';
+import { frontGroup, rearGroup } from './endFigures.ts';
+import type { Figure, FigureGroup } from './figure.ts';
+import { fixedGroups } from './fixed.ts';
+import { foundGroup } from './foundFigures.ts';
+import { placeGroup, thingGroup } from './memberFigures.ts';
+import { springGroup } from './springFigures.ts';
+
+/** All that the job knows of its machine, grouped by what is read in one go. */
+export function figureGroups(job: JobDocument): readonly FigureGroup[] {
+  return [
+    ...fixedGroups(job),
+    rearGroup(job),
+    frontGroup(job),
+    foundGroup(job),
+    springGroup(job),
+    placeGroup(job),
+    thingGroup(job),
+  ];
+}
+
+/** The figure at a path, or the one that lies nearest to it: a problem may speak of a part of it, or of what holds it. */
+export function figureFor(
+  groups: readonly FigureGroup[],
+  path: string,
+): { readonly group: string; readonly figure: Figure } | null {
+  const all = groups.flatMap(({ id, parts }) =>
+    parts.flatMap(({ figures }) => figures.map((figure) => ({ group: id, figure }))),
+  );
+  const inCommon = (other: string): number => {
+    const [mine, its] = [path.split('.'), other.split('.')];
+    const differs = mine.findIndex((step, i) => step !== its[i]);
+    return differs < 0 ? mine.length : differs;
+  };
+  const best = all.reduce<(typeof all)[number] | null>(
+    (found, each) =>
+      found === null || inCommon(each.figure.path) > inCommon(found.figure.path) ? each : found,
+    null,
+  );
+  return best === null || inCommon(best.figure.path) < 2 ? null : best;
+}

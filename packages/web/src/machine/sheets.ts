@@ -1,0 +1,12 @@
+import type { FigureQuestion } from '../worker/messages.ts';
+
+/** What lies open beside the picture; null: nothing. */
+export type MachineSheet =
+  | { readonly kind: 'thing'; readonly id: string }
+  | { readonly kind: 'put on' }
+  | { readonly kind: 'load' }
+  /** The machine's own figures; with a path, that field is gone to and opened. */
+  | { readonly kind: 'figures'; readonly path: string | null }
+  | { readonly kind: 'why'; readonly question: FigureQuestion };
+
+export type OpenSheet = (sheet: MachineSheet | null) => void;
