@@ -8,7 +8,7 @@ import { LimitList } from './LimitList.tsx';
 import { LoadKeys } from './LoadKeys.tsx';
 import { ScaleFields } from './ScaleFields.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
-import type { SheetProps } from './SheetHere.tsx';
+import type { SheetProps } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';
 import { useMedia } from './useMedia.ts';
 

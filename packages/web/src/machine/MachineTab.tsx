@@ -1,5 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Announce } from './Announce.tsx';
 import type { SetUpShown } from './drawingInputs.ts';
 import { type LadderShown, Ladders } from './Ladders.tsx';
@@ -21,14 +21,17 @@ interface MachineTabProps {
   readonly onShow: (shown: SetUpShown) => void;
   readonly sheet: MachineSheet | null;
   readonly onSheet: OpenSheet;
+  /** What stands beside the machine on a wide page, as long as no sheet lies open; null: the load that is looked at. */
+  readonly beside: ReactNode;
 }
 
 /** This machine, loaded: drawn to scale, with where each end rests, and one sheet beside it that changes things. */
-export function MachineTab({ view, chosen, onChoose, shown, onShow, sheet, onSheet }: MachineTabProps) {
+export function MachineTab(props: MachineTabProps) {
+  const { view, chosen, onChoose, shown, onShow, sheet, onSheet, beside } = props;
   const [ladder, setLadder] = useState<LadderShown>('rear');
   const wide = useMedia('(min-width: 1200px)');
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
-  const open = sheet ?? (wide ? ({ kind: 'load' } as const) : null);
+  const open = sheet ?? (wide && beside === null ? ({ kind: 'load' } as const) : null);
   const picture = useRef<HTMLDivElement>(null);
   useMachineKeys({ view, load, onChoose, onLadder: setLadder });
   useEffect(() => {
@@ -41,11 +44,12 @@ export function MachineTab({ view, chosen, onChoose, shown, onShow, sheet, onShe
   }
 
   return (
-    <div className="machine-tab" data-open={open?.kind}>
+    <div className="machine-tab" data-open={open?.kind} data-beside={beside !== null || undefined}>
       <LoadStrip loads={view.loads} chosen={load.id} onChoose={choose} onSheet={onSheet} />
       <div className="machine-picture" ref={picture}>
         <Picture picture={view.picture} load={load} shown={shown} sheet={sheet} onSheet={onSheet} />
       </div>
+      {open === null && wide && <div className="sheet-here machine-beside">{beside}</div>}
       {open !== null && (
         <SheetHere view={view} load={load} shown={shown} sheet={open} onChoose={choose} onSheet={onSheet} />
       )}

@@ -12,7 +12,7 @@ import { NewPlace } from './NewPlace.tsx';
 import { NewThing, type ThingMade } from './NewThing.tsx';
 import { placeFor, thingsAshore } from './placeFor.ts';
 import { SheetFrame } from './SheetFrame.tsx';
-import type { SheetProps } from './SheetHere.tsx';
+import type { SheetProps } from './sheets.ts';
 
 const NEW = 'new';
 

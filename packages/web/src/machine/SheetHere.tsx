@@ -1,7 +1,5 @@
-import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import { lazy, Suspense } from 'react';
-import type { SetUpShown } from './drawingInputs.ts';
-import type { MachineSheet, OpenSheet } from './sheets.ts';
+import type { MachineSheet, SheetProps } from './sheets.ts';
 import './sheetHere.css';
 
 const FiguresSheet = lazy(() => import('./figures/FiguresSheet.tsx'));
@@ -9,14 +7,6 @@ const LoadSheet = lazy(() => import('./LoadSheet.tsx'));
 const PutOnSheet = lazy(() => import('./PutOnSheet.tsx'));
 const ThingSheet = lazy(() => import('./ThingSheet.tsx'));
 const WhySheet = lazy(() => import('./WhySheet.tsx'));
-
-export interface SheetProps {
-  readonly view: PageView;
-  readonly load: LoadView;
-  readonly shown: SetUpShown;
-  readonly onChoose: (load: string | null) => void;
-  readonly onSheet: OpenSheet;
-}
 
 /** The sheet that lies open: fetched when it is needed first, so that the page itself stays light. */
 export function SheetHere({ sheet, ...props }: SheetProps & { readonly sheet: MachineSheet }) {

@@ -3,7 +3,7 @@ import { thing as words } from '../words/machine.ts';
 import { FuelFields } from './FuelFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
-import type { SheetProps } from './SheetHere.tsx';
+import type { SheetProps } from './sheets.ts';
 import { ThingFields, ThingKeys } from './ThingFields.tsx';
 
 /** One thing aboard: what it does on the scales, its mass, where it lies; taken off or put elsewhere. */

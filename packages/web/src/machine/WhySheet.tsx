@@ -4,7 +4,7 @@ import { useTable } from '../app/useJob.ts';
 import { opened as words } from '../words/opened.ts';
 import type { FigureQuestion, Opened } from '../worker/messages.ts';
 import { SheetFrame } from './SheetFrame.tsx';
-import type { SheetProps } from './SheetHere.tsx';
+import type { SheetProps } from './sheets.ts';
 import './whySheet.css';
 
 /** A figure opened up: its value, what its ± is made of, how it comes about and whose equation that is. */

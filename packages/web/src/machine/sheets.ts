@@ -1,4 +1,6 @@
+import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import type { FigureQuestion } from '../worker/messages.ts';
+import type { SetUpShown } from './drawingInputs.ts';
 
 /** What lies open beside the picture; null: nothing. */
 export type MachineSheet =
@@ -10,3 +12,12 @@ export type MachineSheet =
   | { readonly kind: 'why'; readonly question: FigureQuestion };
 
 export type OpenSheet = (sheet: MachineSheet | null) => void;
+
+/** What every sheet is given. */
+export interface SheetProps {
+  readonly view: PageView;
+  readonly load: LoadView;
+  readonly shown: SetUpShown;
+  readonly onChoose: (load: string | null) => void;
+  readonly onSheet: OpenSheet;
+}
