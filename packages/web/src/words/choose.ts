@@ -38,7 +38,7 @@ export const targets = {
   shipped: 'comes with the program',
   inUse: 'in use',
   use: 'Use this set',
-  useAct: (name: string) => `wanted sag: ${name}`,
+  takeAct: (name: string) => `wanted sag: ${name}`,
   name: 'Name of the set',
   origin: 'Who says so',
   editAct: 'wanted sag',
