@@ -14,7 +14,7 @@ import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, springInView } from '../result/inView.ts';
 import { adjusterOf, settingAt, settingDocument } from '../result/setting.ts';
-import { narrowingWords } from '../words/assumed.ts';
+import { narrowing, narrowingWords } from '../words/assumed.ts';
 import { words } from '../words/catalogue.ts';
 import { reasonLines } from '../words/reasons.ts';
 import { adjusterName, settingWords, shortSettingWords, turnsWords } from '../words/settings.ts';
@@ -59,8 +59,14 @@ export function endView(
     remedies: suggested.remedies,
     kilogramsPerTurn:
       inView?.kilogramsPerTurn == null ? null : format(inView.kilogramsPerTurn, 'mass', units),
-    narrowing: narrowingWords(planned, end, units),
+    narrowing: narrowingView(planned, end, units),
   };
+}
+
+function narrowingView(planned: JobPlan, end: End, units: Units): EndView['narrowing'] {
+  const says = narrowingWords(planned, end, units);
+  const narrowest = narrowing(planned, end);
+  return says === null || narrowest === null ? null : { says, path: narrowest.input };
 }
 
 function wantedByLoad(planned: JobPlan, end: End, units: Units): Readonly<Record<string, WantedView>> {

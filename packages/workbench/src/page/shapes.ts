@@ -163,7 +163,7 @@ export interface EndView {
   readonly remedies: readonly string[];
   readonly kilogramsPerTurn: string | null;
   /** The one reading that would narrow the adjuster most, and by how much; null where nothing is aimed at. */
-  readonly narrowing: string | null;
+  readonly narrowing: { readonly says: string; readonly path: string } | null;
 }
 
 export interface WantedView {

@@ -44,6 +44,28 @@ export function effectWords(
  * ± that would be left without it. Null where nothing is aimed at.
  */
 export function narrowingWords(planned: JobPlan, end: End, units: Units): string | null {
+  const narrowest = narrowing(planned, end);
+  if (narrowest === null) return null;
+  const { loadCase, input, from, to } = narrowest;
+  return words.assumed.narrows(
+    fieldName(planned.job, input),
+    formatWidth(from, 'length', units),
+    formatWidth(to, 'length', units),
+    adjusterName(planned, end),
+    loadName(planned.job, loadCase),
+  );
+}
+
+/** The same in figures: the input by its path, and the ± of the aim [m] with it and without. */
+export function narrowing(
+  planned: JobPlan,
+  end: End,
+): {
+  readonly loadCase: string;
+  readonly input: string;
+  readonly from: number;
+  readonly to: number;
+} | null {
   const spring = springInView(planned, end);
   const aimed =
     spring === null ? [] : riddenCells(planned, spring).filter(({ cell }) => cell.contributions.length > 0);
@@ -53,11 +75,6 @@ export function narrowingWords(planned: JobPlan, end: End, units: Units): string
   const [greatest] = main.cell.contributions;
   const from = main.cell.positions?.aim.plusMinus ?? null;
   if (greatest === undefined || from === null) return null;
-  return words.assumed.narrows(
-    fieldName(planned.job, greatest.input),
-    formatWidth(from, 'length', units),
-    formatWidth(from * Math.sqrt(Math.max(0, 1 - greatest.share)), 'length', units),
-    adjusterName(planned, end),
-    loadName(planned.job, main.loadCase),
-  );
+  const to = from * Math.sqrt(Math.max(0, 1 - greatest.share));
+  return { loadCase: main.loadCase, input: greatest.input, from, to };
 }
