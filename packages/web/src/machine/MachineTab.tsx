@@ -5,6 +5,7 @@ import type { SetUpShown } from './drawingInputs.ts';
 import { type LadderShown, Ladders } from './Ladders.tsx';
 import { LimitList } from './LimitList.tsx';
 import { LoadStrip } from './LoadStrip.tsx';
+import { Narrowing } from './Narrowing.tsx';
 import { Picture } from './Picture.tsx';
 import { SheetHere } from './SheetHere.tsx';
 import { StandLine } from './StandLine.tsx';
@@ -63,6 +64,7 @@ export function MachineTab(props: MachineTabProps) {
         onChoose={choose}
         onSheet={onSheet}
       />
+      <Narrowing view={view} onSheet={onSheet} />
       <Announce view={view} load={load.id} shown={shown} />
       {!wide && load.id !== null && <LimitList load={load} onSheet={onSheet} />}
     </div>

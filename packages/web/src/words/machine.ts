@@ -79,6 +79,12 @@ export const limits = {
   } satisfies Record<LimitView['verdict'], string>,
 } as const;
 
+export const narrowing = {
+  title: 'What would narrow the plan most',
+  end: { rear: 'Rear.', front: 'Front.' },
+  goTo: 'Go to it',
+} as const;
+
 export const thing = {
   putOn: 'Put on …',
   whoWhat: 'who, what',
