@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 /**
  * The page is built from the packages' sources, as the tests are. By their paths and not by the `source` condition of
@@ -8,7 +9,27 @@ import { defineConfig } from 'vite';
  */
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Sagwright',
+        short_name: 'Sagwright',
+        description: 'Suspension set-up plans for loaded motorcycles',
+        display: 'standalone',
+        start_url: './',
+        background_color: '#fbfcfa',
+        theme_color: '#e9ede8',
+        icons: [
+          { src: 'sign-192.png', sizes: '192x192', type: 'image/png', purpose: 'any maskable' },
+          { src: 'sign-512.png', sizes: '512x512', type: 'image/png', purpose: 'any maskable' },
+        ],
+      },
+      workbox: { globPatterns: ['**/*.{html,js,css,woff2,svg,png}'], cleanupOutdatedCaches: true },
+    }),
+  ],
   resolve: {
     alias: [
       {

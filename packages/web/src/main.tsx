@@ -5,7 +5,9 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import demo from '../../../examples/two-and-a-box.json';
 import { App } from './app/App.tsx';
+import { broughtFile } from './app/broughtFile.ts';
 import { keepOnShelf } from './app/keeper.ts';
+import { watchForNewerPage } from './app/newerPage.ts';
 import { newId } from './app/newId.ts';
 import { createJobStore } from './job/jobStore.ts';
 import { openShelf } from './storage/shelf.ts';
@@ -17,11 +19,23 @@ const root = createRoot(page);
 const shelf = openShelf();
 const makeWorker = (): Post => new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
 
-const latest = await shelf.latest();
-const store = createJobStore(latest ?? { id: newId('job'), document: demo, changes: [] });
+const newer = watchForNewerPage();
+const [latest, brought] = await Promise.all([shelf.latest(), broughtFile()]);
+const store = createJobStore(
+  brought?.kind === 'job'
+    ? { id: newId('job'), document: brought.job, changes: [] }
+    : (latest ?? { id: newId('job'), document: demo, changes: [] }),
+);
 const keeper = keepOnShelf(store, shelf, () => new Date().toISOString());
 root.render(
   <StrictMode>
-    <App store={store} makeWorker={makeWorker} saving={keeper} />
+    <App
+      store={store}
+      shelf={shelf}
+      newer={newer}
+      makeWorker={makeWorker}
+      saving={keeper}
+      broken={brought?.kind === 'broken' ? brought : null}
+    />
   </StrictMode>,
 );

@@ -2,7 +2,7 @@ import { Button } from 'react-aria-components/Button';
 import { strip } from '../words/page.ts';
 import './jobStrip.css';
 
-export type Saving = 'kept' | 'keeping' | 'not kept' | 'may be cleared';
+export type Saving = 'kept' | 'keeping' | 'not kept' | 'may be cleared' | 'changed elsewhere';
 
 interface JobStripProps {
   readonly name: string;
@@ -21,6 +21,7 @@ const savingWords: Readonly<Record<Saving, string>> = {
   keeping: strip.keeping,
   'not kept': strip.notKept,
   'may be cleared': strip.mayBeCleared,
+  'changed elsewhere': strip.changedElsewhere,
 };
 
 /** Always on top: the jobs, this job, whether it is kept, undo. */

@@ -70,7 +70,7 @@ export function SpringRow(props: SpringRowProps) {
           </button>
         ) : (
           !planned && (
-            <button type="button" className="key" data-role="do" onClick={() => onPick(true)}>
+            <button type="button" className="key" data-do onClick={() => onPick(true)}>
               {words.planThis}
             </button>
           )

@@ -13,6 +13,7 @@ export const strip = {
   keeping: 'Keeping …',
   notKept: 'Not kept: copy it to a file',
   mayBeCleared: 'This browser may clear itself. Copy to a file',
+  changedElsewhere: 'Changed in another tab: from here on a copy',
   working: 'working it out …',
   theme: { sun: 'Truck colours', truck: 'Sun colours' },
 } as const;
