@@ -25,6 +25,7 @@ import './app.css';
 const ChooseTab = lazy(() => import('../choose/ChooseTab.tsx'));
 const FiguresSheet = lazy(() => import('../machine/figures/FiguresSheet.tsx'));
 const BrokenFile = lazy(() => import('../files/BrokenFile.tsx'));
+const FirstPlan = lazy(() => import('../machine/FirstPlan.tsx'));
 const JobsSheet = lazy(() => import('../files/JobsSheet.tsx'));
 const noField = { kind: 'figures', path: null } as const;
 const KeyList = lazy(() => import('./KeyList.tsx'));
@@ -45,6 +46,7 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
   const [keys, setKeys] = useState(false);
   const [jobs, setJobs] = useState(false);
+  const [first, setFirst] = useState(false);
   const [opened, setOpened] = useState(broken);
   const [theme, setTheme] = useTheme();
   const wide = useMedia('(min-width: 1200px)');
@@ -64,6 +66,7 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
     setSheet(null);
     setOpened(null);
     setJobs(false);
+    setFirst(false);
   };
   const openFile = (name: string, text: string): void => {
     void import('../files/readFile.ts').then(({ readFile }) => {
@@ -94,17 +97,22 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
           <NewerNotice newer={newer} />
           <Suspense>
             {opened !== null && <BrokenFile file={opened} onMend={lay} onClose={() => setOpened(null)} />}
+            {first && <FirstPlan onMade={lay} onClose={() => setFirst(false)} />}
             {jobs && (
               <JobsSheet
                 shelf={shelf}
                 onFile={openFile}
                 onKept={({ id, document, changes }) => lay(document, id, changes)}
                 onEmpty={() => void import('../files/emptyJob.ts').then(({ emptyJob }) => lay(emptyJob()))}
+                onFirst={() => {
+                  setJobs(false);
+                  setFirst(true);
+                }}
                 onClose={() => setJobs(false)}
               />
             )}
           </Suspense>
-          <ProblemList problems={table.problems} onGo={goToField} />
+          <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
           {table.view === null && table.problems.length > 0 && (
             <Suspense>
               <FiguresSheet

@@ -30,30 +30,43 @@ export function useTable(): Table {
   return table;
 }
 
-/** Plans the job of a store whenever it changes, in a worker, latest wins. */
+/** What came back from the worker last, and of which job. */
+interface Answered {
+  readonly job: string | null;
+  readonly view: PageView | null;
+  readonly problems: readonly PageProblem[];
+}
+
+const NOTHING_YET: Answered = { job: null, view: null, problems: [] };
+
+/** Plans the job of a store whenever it changes, in a worker, latest wins. Another job's plan is never shown with it. */
 export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: () => Post): Table {
   const state = useSyncExternalStore(store.subscribe, store.state);
-  const [answer, setAnswer] = useState<{ view: PageView | null; problems: readonly PageProblem[] }>({
-    view: null,
-    problems: [],
-  });
+  const [answer, setAnswer] = useState(NOTHING_YET);
   const [answered, setAnswered] = useState<unknown>(null);
-  const asked = useRef<unknown>(null);
+  const asked = useRef<{ readonly seq: number | null; readonly jobs: Map<number, string> }>({
+    seq: null,
+    jobs: new Map(),
+  });
   const client = useMemo(() => {
     const take = (next: Answer): void => {
+      const job = asked.current.jobs.get(next.seq) ?? null;
+      for (const seq of asked.current.jobs.keys()) if (seq <= next.seq) asked.current.jobs.delete(seq);
       setAnswered(next.seq);
-      setAnswer((last) =>
-        next.kind === 'view'
-          ? { view: next.view, problems: [] }
-          : { view: last.view, problems: next.problems },
-      );
+      setAnswer((last) => {
+        if (next.kind === 'view') return { job, view: next.view, problems: [] };
+        return { job, view: last.job === job ? last.view : null, problems: next.problems };
+      });
     };
     return createPlanClient(makeWorker(), take);
   }, [makeWorker]);
   useEffect(() => {
-    asked.current = client.ask({ document: state.document, units });
-  }, [client, state.document, units]);
-  return { store, state, ...answer, behind: answered !== asked.current, open: client.open };
+    const seq = client.ask({ document: state.document, units });
+    const { jobs } = asked.current;
+    asked.current = { seq, jobs: jobs.set(seq, state.id) };
+  }, [client, state.document, state.id, units]);
+  const { view, problems } = answer.job === state.id ? answer : NOTHING_YET;
+  return { store, state, view, problems, behind: answered !== asked.current.seq, open: client.open };
 }
 
 /** The document on the table as a job. What lies there was read as one, or is laid beside its list of problems. */

@@ -16,11 +16,13 @@ interface JobsSheetProps {
   readonly onFile: (name: string, text: string) => void;
   readonly onKept: (kept: Kept) => void;
   readonly onEmpty: () => void;
+  /** The three-minute way in. */
+  readonly onFirst: () => void;
   readonly onClose: () => void;
 }
 
 /** The jobs of this device, and every way to begin or to bring one in or out. */
-export default function JobsSheet({ shelf, onFile, onKept, onEmpty, onClose }: JobsSheetProps) {
+export default function JobsSheet({ shelf, onFile, onKept, onEmpty, onFirst, onClose }: JobsSheetProps) {
   const { state } = useTable();
   const [kept, setKept] = useState<readonly Kept[]>([]);
   const look = useCallback(() => shelf.all().then(setKept), [shelf]);
@@ -48,6 +50,9 @@ export default function JobsSheet({ shelf, onFile, onKept, onEmpty, onClose }: J
             onClick={() => saveFile(jobFileName(job.name), writeJob(job))}
           >
             {words.toFile}
+          </button>
+          <button type="button" className="key" onClick={onFirst}>
+            {words.threeMinutes}
           </button>
           <button type="button" className="key" onClick={onEmpty}>
             {words.fromEmpty}
