@@ -42,11 +42,11 @@ export function JobStrip(props: JobStripProps) {
       <p className="job-strip-saving" role="status" data-saving={saving}>
         {savingWords[saving]}
       </p>
-      <Button className="job-strip-key" onPress={onTheme}>
+      <Button className="job-strip-key job-strip-theme" onPress={onTheme}>
         <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
           <path d="M16 3v16a8 8 0 0 0 0-16Zm0 0a8 8 0 0 0 0 16" />
         </svg>
-        {strip.theme[theme]}
+        <span>{strip.theme[theme]}</span>
       </Button>
       <Button
         className="job-strip-key job-strip-undo"

@@ -5,9 +5,12 @@ import './problemList.css';
 /** Why the job as it stands has no plan, each with its field; nothing where it has one. */
 export function ProblemList({
   problems,
+  hasPlan,
   onGo,
 }: {
   readonly problems: readonly PageProblem[];
+  /** A plan from before is still shown. */
+  readonly hasPlan: boolean;
   /** To the field of a path. */
   readonly onGo: (path: string) => void;
 }) {
@@ -18,15 +21,17 @@ export function ProblemList({
       <ul>
         {problems.map(({ path, message }) => (
           <li key={path + message}>
-            {message}
-            <span className="problem-list-path">{path}</span>
+            <span>
+              {message}
+              <span className="problem-list-path">{path}</span>
+            </span>
             <button type="button" className="key" onClick={() => onGo(path)}>
               {words.goTo}
             </button>
           </li>
         ))}
       </ul>
-      <p>{words.old}</p>
+      {hasPlan && <p>{words.old}</p>}
     </section>
   );
 }

@@ -38,7 +38,10 @@ export function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) 
         >
           <span className="load-strip-name">{load.id === null ? words.alone : load.name}</span>
           <LoadSign letter={load.letter} />
-          <span className="load-strip-mass">{massOf(load)}</span>
+          <span className="load-strip-mass">
+            {massOf(load)}
+            {load.refused && <TooMuch />}
+          </span>
         </button>
       ))}
       <button type="button" className="load-strip-new" onClick={() => addLoad(chosen)}>
@@ -51,7 +54,16 @@ export function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) 
   );
 }
 
-function massOf({ total, refused }: LoadView): string {
-  const mass = total === null ? words.noMass : `${total.value} ${total.unit}`;
-  return refused ? `${mass} · ${words.refused}` : mass;
+function massOf({ total }: LoadView): string {
+  return total === null ? words.noMass : `${total.value} ${total.unit}`;
+}
+
+/** The sign that a limit is passed: a triangle, said aloud. */
+function TooMuch() {
+  return (
+    <svg className="load-strip-over" viewBox="0 0 20 18" width="20" height="18" role="img">
+      <title>{words.refused}</title>
+      <path d="M10 1 19 17H1Z" />
+    </svg>
+  );
 }

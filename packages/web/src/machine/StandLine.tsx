@@ -47,7 +47,9 @@ export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
             ))}
           </fieldset>
         )}
-        {load.id !== null && load.planned === null && <p className="stand-line-none">{setUps.none}</p>}
+        {load.id !== null && load.planned === null && load.messages.length === 0 && (
+          <p className="stand-line-none">{setUps.none}</p>
+        )}
         <button type="button" className="key stand-line-load" onClick={() => onSheet({ kind: 'load' })}>
           {load.letter === null ? sheetKeys.alone : sheetKeys.load(load.letter)}
         </button>

@@ -39,7 +39,7 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
   }, [asked]);
   const group = groups.find(({ id }) => id === shown) ?? groups[0]!;
   return (
-    <SheetFrame title={words.title} note={words.note} onClose={() => onSheet(null)}>
+    <SheetFrame title={words.title} note={words.note} onClose={view === null ? null : () => onSheet(null)}>
       <nav className="figures-groups" aria-label={words.goTo}>
         {groups.map(({ id, title }) => (
           <button
