@@ -66,3 +66,12 @@ export function runTool(program, args, output = 'inherit') {
 }
 
 export const compiler = 'node_modules/typescript/bin/tsc';
+
+/** Builds the page into packages/web/dist; says nothing but its faults. Its builder may lie in the package or above it. */
+export function buildPage(output = 'inherit') {
+  const builder = ['packages/web/node_modules', 'node_modules']
+    .map((folder) => `${folder}/vite/bin/vite.js`)
+    .find((path) => existsSync(join(root, path)));
+  if (builder === undefined) throw new Error('vite is not installed: remove node_modules and run this again');
+  return runTool(builder, ['build', '--logLevel', 'error', 'packages/web'], output);
+}

@@ -8,6 +8,7 @@ const program = `sagwright: set-up for a loaded motorcycle, every number with it
   sagwright plan my-job.json --units imperial
   sagwright plan my-job.json --json > plan.json
   sagwright why collar my-job.json    where a number comes from
+  sagwright open my-job.json          the same on a page, drawn and live
 
 A job file holds what was read from one machine: docs/job-file.md. "-" reads it
 from standard input. Each command tells more: sagwright plan --help
@@ -75,11 +76,25 @@ file that is there is never written over unasked.
 Exit code: 0 written · 2 answers ran out, or it was not to be written over
 `;
 
+const open = `sagwright open [FILE]: the workbench in a browser.
+
+  sagwright open                what was on the table last, or the demo job
+  sagwright open my-job.json    this job; the file itself is not touched
+  sagwright open --no-browser   only prints the address
+  sagwright open --port 4173    at a port of your own; else a free one
+
+It is served to this machine only. The page keeps its work in the browser and
+works with the network gone. Ctrl+C ends the serving.
+
+Exit code: 0 ended · 2 not understood · 3 no page built, or no such file
+`;
+
 const commands: ReadonlyMap<string, string> = new Map([
   ['plan', plan],
   ['check', check],
   ['why', why],
   ['new', newJob],
+  ['open', open],
 ]);
 
 /** The help of a command, or of the program where there is none by that name. */

@@ -2,6 +2,7 @@ import { check } from './check/check.ts';
 import { type ExitCode, exitCodes } from './exit.ts';
 import { helpFor, version } from './help.ts';
 import { newJob } from './new/new.ts';
+import { open } from './open/open.ts';
 import { plan } from './plan/plan.ts';
 import { type Output, outputTo } from './terminal/output.ts';
 import { isMisused, type Misused } from './usage.ts';
@@ -14,6 +15,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['check', check],
   ['why', why],
   ['new', newJob],
+  ['open', open],
 ]);
 
 /** Runs one command line and gives its exit code. */

@@ -24,3 +24,14 @@ test('a port that is taken is told, not swallowed', async () => {
   await expect(servePage(folder, Number(new URL(first.url).port))).rejects.toThrow(/EADDRINUSE/);
   await first.close();
 });
+
+test('a job file is handed over as it is when the page asks, and not where there is none', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'page-'));
+  await writeFile(join(folder, 'index.html'), '<p>here</p>');
+  const served = await servePage(folder, 0, () => '{"format": 1}');
+  expect(await (await fetch(`${served.url}job.json`)).text()).toBe('{"format": 1}');
+  await served.close();
+  const without = await servePage(folder, 0);
+  expect((await fetch(`${without.url}job.json`)).status).toBe(404);
+  await without.close();
+});

@@ -9,12 +9,19 @@ export interface Served {
 }
 
 /**
- * Serves the built page in `folder` to this machine (loopback). Port 0 lets the system choose a free one.
+ * Serves the built page in `folder` to this machine (loopback). Port 0 lets the system choose a free one. `job` reads the text of a
+ * job file that the page may ask for at /job.json; null: there is none.
  * Rejects where the port is taken or not allowed, with the system's own error.
  */
-export function servePage(folder: string, port: number): Promise<Served> {
+export function servePage(folder: string, port: number, job: (() => string) | null = null): Promise<Served> {
   const files = sirv(folder, { etag: true, single: true, setHeaders: (response) => setHeaders(response) });
   const server = createServer((request, response) => {
+    if (job !== null && request.url === '/job.json') {
+      setHeaders(response);
+      response.setHeader('Content-Type', 'application/json');
+      response.end(job());
+      return;
+    }
     files(request, response, () => {
       response.statusCode = 404;
       response.end('Not found');
@@ -40,7 +47,7 @@ export function servePage(folder: string, port: number): Promise<Served> {
 function setHeaders(response: ServerResponse): void {
   response.setHeader(
     'Content-Security-Policy',
-    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; frame-ancestors 'none'",
+    "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; worker-src 'self'; frame-ancestors 'none'",
   );
   response.setHeader('X-Content-Type-Options', 'nosniff');
   response.setHeader('Referrer-Policy', 'no-referrer');

@@ -5,6 +5,7 @@ import { useWidth } from '../app/useWidth.ts';
 import { ReachAxis } from '../drawings/reach/ReachLine.tsx';
 import { pickSpring } from '../job/choice.ts';
 import { choose as words } from '../words/choose.ts';
+import type { ChooseEnd } from './end.ts';
 import { reachInputs } from './reachInputs.ts';
 import { SpringRow } from './SpringRow.tsx';
 import { TargetBar } from './TargetBar.tsx';
@@ -13,8 +14,6 @@ import '../fields/key.css';
 import './chooseTab.css';
 
 const TargetSheet = lazy(() => import('./TargetSheet.tsx'));
-
-export type ChooseEnd = 'rear' | 'front';
 
 /** Every spring of an end against what its adjuster reaches: softest first, never re-sorted, never scored. */
 export default function ChooseTab({ view }: { readonly view: PageView }) {

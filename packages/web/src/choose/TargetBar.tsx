@@ -1,6 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { targets as words } from '../words/choose.ts';
-import type { ChooseEnd } from './ChooseTab.tsx';
+import type { ChooseEnd } from './end.ts';
 
 interface TargetBarProps {
   readonly view: PageView;

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { pageKey } from '../app/pageKey.ts';
-import type { ChooseEnd } from './ChooseTab.tsx';
+import type { ChooseEnd } from './end.ts';
 
 /** Keys of the Choose tab: [ and ] turn its pages. */
 export function usePageTurns(onEnd: (end: ChooseEnd) => void): void {

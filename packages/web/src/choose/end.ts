@@ -1,0 +1,2 @@
+/** Which end's springs are looked at. */
+export type ChooseEnd = 'rear' | 'front';
