@@ -112,7 +112,7 @@ export interface RestView {
 export interface AttitudeView {
   readonly name: 'pitch' | 'rake' | 'trail' | 'wheelbase' | 'seat height';
   readonly figure: FigureWords;
-  /** Against the same load as found; null for the as-found state itself. */
+  /** "+21.9 ± 0.8": against the same load as found; null for the as-found state itself. */
   readonly change: string | null;
 }
 

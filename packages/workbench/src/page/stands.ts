@@ -1,4 +1,3 @@
-import type { Attitude } from '@sagwright/model/attitude/attitude';
 import type { AxleLoads } from '@sagwright/model/limits/limits';
 import type { FirstMoments } from '@sagwright/model/masses/pointMass';
 import { together } from '@sagwright/model/masses/pointMass';
@@ -7,31 +6,24 @@ import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { EndRest } from '@sagwright/model/statics/rest';
 import {
   format,
-  formatChange,
   formatFigureNumber,
   formatValueNumber,
   type ShownDimension,
   unitOf,
 } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
-import type { Standing } from '../why/standing.ts';
-import { type AttitudePart, attitudeDoubt, attitudeParts } from './attitudeDoubt.ts';
-import type { AttitudeView, FigureWords, RestView, StandView } from './shapes.ts';
+import type { FigureWords, RestView, StandView } from './shapes.ts';
 
-/**
- * How a machine stands with a load, for the drawings. `against` is the same load as found, which changes are counted from;
- * `standing` the same rest again with what is uncertain about it, for the ± of its attitude.
- */
+/** How a machine stands with a load, for the drawings; its attitude comes in words already. */
 export function standView(
   stand: Stand,
   machine: MachineSI,
   load: FirstMoments,
-  against: Stand | null,
-  standing: Standing | null,
+  attitude: StandView['attitude'],
   units: Units,
 ): StandView {
-  const { answer, travel, band, loads, attitude } = stand;
-  if (answer.kind !== 'rest' || travel === null || attitude === null) {
+  const { answer, travel, band, loads } = stand;
+  if (answer.kind !== 'rest' || travel === null) {
     const why =
       answer.kind === 'tips'
         ? `tips over the ${answer.over} wheel`
@@ -46,7 +38,7 @@ export function standView(
     rear: restView(answer.rest.rear, travel.rear, band?.rear ?? null, units),
     front: restView(answer.rest.front, travel.front, band?.front ?? null, units),
     loads: loads === null ? null : axleLoadsView(loads, units),
-    attitude: attitudeView(attitude, against?.attitude ?? null, standing, units),
+    attitude,
   };
 }
 
@@ -105,39 +97,3 @@ function axleLoadsView(loads: AxleLoads, units: Units): NonNullable<StandView['l
     total: figureWords({ value: loads.total, plusMinus: loads.totalPlusMinus }, 'mass', units),
   };
 }
-
-/** Each part to the place that its ± supports. A change is of the same figures on both sides, so its own ± is far smaller. */
-function attitudeView(
-  now: Attitude,
-  before: Attitude | null,
-  standing: Standing | null,
-  units: Units,
-): readonly AttitudeView[] {
-  const doubt = standing === null ? null : attitudeDoubt(standing);
-  return attitudeParts.flatMap((part): readonly AttitudeView[] => {
-    const value = now[part];
-    if (value === null) return [];
-    const { name, dimension } = attitudeNames[part];
-    const was = before?.[part] ?? null;
-    return [
-      {
-        name,
-        figure: figureWords({ value, plusMinus: doubt?.[part] ?? null }, dimension, units),
-        change: was === null ? null : formatChange(value - was, dimension, units),
-      },
-    ];
-  });
-}
-
-const attitudeNames = {
-  pitch: { name: 'pitch', dimension: 'angle' },
-  rake: { name: 'rake', dimension: 'angle' },
-  groundTrail: { name: 'trail', dimension: 'length' },
-  wheelbase: { name: 'wheelbase', dimension: 'length' },
-  seatHeight: { name: 'seat height', dimension: 'length' },
-} as const satisfies {
-  readonly [K in AttitudePart]: {
-    readonly name: AttitudeView['name'];
-    readonly dimension: ShownDimension;
-  };
-};

@@ -2,6 +2,8 @@ import type { Stand } from '@sagwright/model/plan/answer';
 import type { Units } from '../format/units.ts';
 import { inOrder } from '../inputs/desk.ts';
 import type { JobPlan } from '../path.ts';
+import { attitudeSlopes } from './attitudeDoubt.ts';
+import { attitudeViews, type Posture } from './attitudeView.ts';
 import { endView } from './ends.ts';
 import { limitViews } from './limits.ts';
 import { messageViews } from './messages.ts';
@@ -40,8 +42,8 @@ function letterOf(place: number): string {
 function aloneView(planned: JobPlan, units: Units): LoadView {
   const { machine } = planned.inputs.question;
   const { alone } = planned.plan;
-  const standing = standingShown(planned, null, 'asFound');
-  const asFound = standView(alone, machine, machine.load, null, standing, units);
+  const posture = postureOf(planned, null, alone, 'asFound');
+  const asFound = standView(alone, machine, machine.load, attitudeViews(posture, null, units), units);
   return {
     id: null,
     letter: null,
@@ -68,10 +70,13 @@ function loadViews(
     const id = result.loadCase;
     const loadCase = job.loadCases[id]!;
     const carried = inputs.question.loadCases.find((each) => each.id === id)!;
-    const stand = (of: Stand, against: Stand | null, setUp: SetUpShown): StandView =>
-      standView(of, machine, carried.load, against, standingShown(planned, id, setUp), units);
+    const found = postureOf(planned, id, result.asFound, 'asFound');
+    const stand = (of: Stand, attitude: StandView['attitude']): StandView =>
+      standView(of, machine, carried.load, attitude, units);
     const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
-    const asFound = stand(result.asFound, null, 'asFound');
+    const isSet = set.rear !== null || set.front !== null;
+    const posture = isSet ? postureOf(planned, id, set.stand, 'planned') : null;
+    const asFound = stand(result.asFound, attitudeViews(found, null, units));
     return {
       id,
       letter: letters.get(id)!,
@@ -80,12 +85,22 @@ function loadViews(
       total: asFound.loads?.total ?? null,
       things: thingViews(planned, id, result, units),
       asFound,
-      planned: set.rear === null && set.front === null ? null : stand(set.stand, result.asFound, 'planned'),
+      planned: isSet ? stand(set.stand, attitudeViews(posture, found, units)) : null,
       limits: limitViews(planned, result.limits, units),
       refused: result.refused,
       messages: messageViews(planned, result, units),
     };
   });
+}
+
+function postureOf(
+  planned: JobPlan,
+  load: string | null,
+  { attitude }: Stand,
+  setUp: SetUpShown,
+): Posture | null {
+  const standing = standingShown(planned, load, setUp);
+  return attitude === null || standing === null ? null : { attitude, slopes: attitudeSlopes(standing) };
 }
 
 function pictureView(planned: JobPlan): PictureView {
