@@ -1,11 +1,11 @@
 import type { DrawingTable } from './table.ts';
 import './drawing.css';
 
-/** A drawing said as a table, folded away until it is asked for. */
-export function AsTable({ table }: { table: DrawingTable }) {
+/** A drawing said as a table, folded away until it is asked for; `of` tells it from others beside it. */
+export function AsTable({ table, of }: { table: DrawingTable; of?: string }) {
   return (
     <details className="as-table">
-      <summary>As table</summary>
+      <summary>{of === undefined ? 'As table' : `As table: ${of}`}</summary>
       <table>
         <caption>{table.caption}</caption>
         <thead>

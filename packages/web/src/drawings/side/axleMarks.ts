@@ -44,7 +44,8 @@ const LINES = [28, 52, 74] as const;
 /**
  * The axle loads under the ground line, each beside its arrow, everything between them, limits below. The first of
  * these arrangements in which no words touch: between the arrows, large or less large; outside them; the whole one
- * line lower, with the limits beside their arrows or at the edges. The last one is taken where none is free.
+ * line lower, with the limits beside their arrows or at the edges, and then as small as may be. The last one is taken
+ * where none is free.
  */
 export function axleMarks(words: AxleWords, room: AxleRoom): AxleMarks {
   const arrangements = [
@@ -53,6 +54,7 @@ export function axleMarks(words: AxleWords, room: AxleRoom): AxleMarks {
     outside(words, room),
     stacked(words, room, room.rearX + BESIDE, room.frontX - BESIDE),
     stacked(words, room, EDGE, room.width - EDGE),
+    stacked(words, room, EDGE, room.width - EDGE, TEXT_MIN),
   ];
   const chosen = arrangements.find((marks) => isClear(marks, room.width)) ?? arrangements.at(-1)!;
   return {
@@ -89,15 +91,21 @@ function outside(words: AxleWords, room: AxleRoom): Words {
   };
 }
 
-function stacked(words: AxleWords, room: AxleRoom, rearLimitX: number, frontLimitX: number): Words {
+function stacked(
+  words: AxleWords,
+  room: AxleRoom,
+  rearLimitX: number,
+  frontLimitX: number,
+  size = TEXT_FIGURE,
+): Words {
   const [massY, limitY, lastY] = linesOf(room);
-  const place = { size: TEXT_FIGURE, massY, limitY };
+  const place = { size, massY, limitY };
   const rear = load(words.rear, { ...place, x: room.rearX + BESIDE, align: 'start' });
   const front = load(words.front, { ...place, x: room.frontX - BESIDE, align: 'end' });
   return {
     rear: { ...rear, limit: { ...rear.limit, x: rearLimitX } },
     whole: load(words.whole, {
-      size: TEXT_FIGURE,
+      size,
       massY: limitY,
       limitY: lastY,
       x: (rearLimitX + frontLimitX) / 2,
