@@ -77,9 +77,12 @@ export function Ladders(props: LaddersProps) {
       )}
       {(both || ladder !== 'things') && <LadderLegend />}
       <div className="ladders-tables">
-        <AsTable table={sideViewTable(sideViewInput(view.picture, load, shown, null))} />
+        <AsTable
+          of={words.tables.picture}
+          table={sideViewTable(sideViewInput(view.picture, load, shown, null))}
+        />
         {inputs.map((each) => (
-          <AsTable key={each.end} table={travelLadderTable(each)} />
+          <AsTable key={each.end} of={words.tables[each.end]} table={travelLadderTable(each)} />
         ))}
       </div>
     </section>

@@ -51,7 +51,7 @@ export default function LoadSheet({ view, load, onChoose, onSheet }: SheetProps)
       ) : (
         <ThingList load={load} onSheet={onSheet} />
       )}
-      <FuelFields view={view} load={id} />
+      {!load.things.some(({ kind }) => kind === 'fuel') && <FuelFields view={view} load={id} />}
       <LoadKeys load={load} onChoose={onChoose} onSheet={onSheet} />
       {stays && <LimitList load={load} onSheet={onSheet} />}
     </SheetFrame>

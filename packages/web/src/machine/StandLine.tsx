@@ -71,6 +71,9 @@ export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
           />
         ))}
       </div>
+      {stand.attitude.some(({ change }) => change !== null) && (
+        <p className="stand-line-none">{words.changes}</p>
+      )}
     </section>
   );
 }

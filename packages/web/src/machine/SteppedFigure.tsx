@@ -16,13 +16,14 @@ type SteppedFigureProps = Omit<QuantityFieldProps, 'assumed' | 'step'> & {
 
 /** A figure with − and + beside it, also while it is assumed: a step from there keeps the whole ± of the assumption. */
 export function SteppedFigure({ assumed, ...props }: SteppedFigureProps) {
-  const field = <QuantityField {...props} {...(assumed && { assumed })} />;
-  if (props.quantity !== undefined || assumed === undefined) return field;
+  if (props.quantity !== undefined || assumed === undefined) {
+    return <QuantityField {...props} {...(assumed && { assumed })} />;
+  }
   const usual = asQuantity(assumed);
   const step = stepIn(props.step, usual.unit);
   return (
     <div className="stepped-figure">
-      {field}
+      <QuantityField {...props} small assumed={assumed} />
       <Steppers
         label={props.label}
         step={`${stepText(step, usual.unit)}${afterNumber(usual.unit)}`}

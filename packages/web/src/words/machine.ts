@@ -21,6 +21,7 @@ export const ladder = {
   title: (end: 'rear' | 'front', unit: string) =>
     `${end === 'rear' ? 'Rear' : 'Front'} wheel travel, ${unit}`,
   hangs: (where: string) => `hangs ${where}`,
+  tables: { picture: 'what is aboard', rear: 'rear travel', front: 'front travel' },
   earlier: 'Earlier loads',
   later: 'Later loads',
   choose: (end: 'rear' | 'front', letter: string | null) =>
@@ -57,7 +58,8 @@ export const attitude = {
     'seat height': 'seat height',
   },
   unit: (unit: string) => (unit === 'deg' ? '°' : `\u00a0${unit}`),
-  change: (change: string) => (/[1-9]/.test(change) ? `${change} by the plan` : 'as found'),
+  change: (change: string) => `(${change})`,
+  changes: 'In brackets: changed by the plan, against as found.',
   why: (why: string) => `This machine ${why}.`,
 } as const;
 
