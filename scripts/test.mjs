@@ -5,7 +5,8 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { compiler, obstacle, runTool, secondsSince } from './ready.mjs';
+import { browserObstacle } from './browser.mjs';
+import { buildPage, compiler, obstacle, runTool, secondsSince } from './ready.mjs';
 
 const total = { passed: 0, failed: 0 };
 run();
@@ -22,7 +23,18 @@ function run() {
   step('Type check of the sources', () => one(runTool(compiler, ['-b'])));
   step('Type check of the tests', () => one(runTool(compiler, ['-p', 'tsconfig.tests.json'])));
   step('Lint and format', () => one(runTool('node_modules/@biomejs/biome/bin/biome', ['check', '.'])));
-  step('Tests', tests);
+  step('Type check of the page', () => one(runTool(compiler, ['-p', 'packages/web'])));
+  step('Type check of the browser tests', () => one(runTool(compiler, ['-p', 'packages/web/e2e'])));
+  step('Build of the page', () => one(buildPage()));
+  step('Tests', () => tests('vitest.config.ts'));
+  step('Tests of the page in a browser', browserTests);
+}
+
+function browserTests() {
+  const inTheWay = browserObstacle();
+  if (inTheWay === null) return tests('vitest.pages.config.ts');
+  console.error(inTheWay);
+  return { passed: 0, failed: 1 };
 }
 
 function step(name, work) {
@@ -37,12 +49,12 @@ function one({ status }) {
   return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-function tests() {
+function tests(config) {
   const folder = mkdtempSync(join(tmpdir(), 'sagwright-tests-'));
   try {
     const report = join(folder, 'report.json');
     const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
-    const { status } = runTool('node_modules/vitest/vitest.mjs', ['run', ...reporters]);
+    const { status } = runTool('node_modules/vitest/vitest.mjs', ['run', '--config', config, ...reporters]);
     return count(report, status);
   } finally {
     rmSync(folder, { recursive: true });
