@@ -1,6 +1,6 @@
 import { springAt } from '../springs/spring.ts';
 import { GRAVITY, type MachineSI } from '../statics/machine.ts';
-import { parametersOf, putOn } from '../statics/parameters.ts';
+import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
 import { type EndName, prepare } from '../statics/prepared.ts';
 import { type Direction, directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
@@ -72,7 +72,7 @@ function springPlan(
     }
     if (want.kind === 'no rest') return { kind: 'no rest', loadCase: loadCase.id, residual: want.residual };
     if (want.kind === 'not wanted') return { kind: 'not wanted', loadCase: loadCase.id };
-    const directions = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs, loadCase.inputs));
+    const directions = withLoad(fitted.parameters, alone, loadCase.inputs);
     const cell = plannedCell(fitted, question[name], loadCase, want, own, directions, alone);
     return { kind: 'planned', loadCase: loadCase.id, cell };
   });
@@ -86,6 +86,23 @@ function springPlan(
     kilogramsPerTurn: kilogramsPerTurn(fitted.prepared.machine, name, choice, question, wanted),
     fits: judged.fits,
   };
+}
+
+/** The directions of the machine and of a load's own inputs; an input that both have is one. */
+function withLoad(
+  parameters: Parameters,
+  alone: readonly Direction[],
+  load: readonly UncertainInput[],
+): readonly Direction[] {
+  const names = new Set(alone.map((direction) => direction.input.name));
+  if (!load.some((input) => names.has(input.name))) return [...alone, ...directionsOf(parameters, load)];
+  return directionsOf(
+    parameters,
+    mergeInputs(
+      alone.map((direction) => direction.input),
+      load,
+    ),
+  );
 }
 
 function fit(machine: MachineSI, name: EndName, choice: SpringChoiceSI): Fitted {
