@@ -26,7 +26,8 @@ export function thingViews(
       limit.of.kind === 'place' && limit.verdict === 'over' ? [[limit.of.place, limit]] : [],
     ),
   );
-  const aboard = Object.entries(loadCase.aboard);
+  const orderOf = ({ thing }: { readonly thing: string }): number => planned.job.things[thing]!.order;
+  const aboard = Object.entries(loadCase.aboard).sort(([, a], [, b]) => orderOf(a) - orderOf(b));
   const things = aboard.map(([aboardId, { thing, place }]): ThingView => {
     const carried = planned.job.things[thing]!;
     const { figures } = planned.inputs;
