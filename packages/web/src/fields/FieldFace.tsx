@@ -10,10 +10,12 @@ interface FieldFaceProps {
   readonly assumed: Assumed | undefined;
   readonly unit: Unit;
   readonly step: number | undefined;
+  /** What stands there where a figure may well be left out. */
+  readonly empty: string | undefined;
 }
 
 /** What a closed field shows below its label: the figure, what is assumed in its place, or that it is needed. */
-export function FieldFace({ committed, assumed, unit, step }: FieldFaceProps) {
+export function FieldFace({ committed, assumed, unit, step, empty }: FieldFaceProps) {
   if (committed) return <Given quantity={committed} unit={unit} step={step} />;
   if (assumed) {
     return (
@@ -29,7 +31,7 @@ export function FieldFace({ committed, assumed, unit, step }: FieldFaceProps) {
   }
   return (
     <span className="quantity-field-needed">
-      {words.figureNeeded} <b>{words.addFigure}</b>
+      {empty ?? words.figureNeeded} <b>{words.addFigure}</b>
     </span>
   );
 }

@@ -32,6 +32,8 @@ export interface QuantityFieldProps {
   readonly showIn?: Unit;
   readonly onCommit: (quantity: Quantity | null) => void;
   readonly small?: boolean;
+  /** What stands there where the figure may well be left out; else it says that it is needed. */
+  readonly empty?: string;
 }
 
 /** A figure with its unit, ± and origin; a tap opens the keypad sheet, a digit typed onto it does too. */
@@ -72,6 +74,7 @@ export function QuantityField(props: QuantityFieldProps) {
             assumed={assumed}
             unit={props.showIn ?? committed?.unit ?? unitsOf(dimension)[0]!}
             step={step}
+            empty={props.empty}
           />
         </button>
         {step !== undefined && committed && (

@@ -15,12 +15,14 @@ interface FirstFieldProps {
   readonly label: string;
   readonly bound: BoundName;
   readonly reading: ReadingKind;
+  /** Said where it may be left out. */
+  readonly empty?: string;
   readonly typed: FirstTyped;
   readonly onTyped: (typed: FirstTyped) => void;
 }
 
 /** One of the eight entries; the ratio of two shocks has a usual figure until it is read. */
-export function FirstField({ name, label, bound, reading, typed, onTyped }: FirstFieldProps) {
+export function FirstField({ name, label, bound, reading, empty, typed, onTyped }: FirstFieldProps) {
   const isUsual = name === 'ratio' && typed.shocks === 2;
   const assumed = {
     value: usualRatio.value,
@@ -35,7 +37,8 @@ export function FirstField({ name, label, bound, reading, typed, onTyped }: Firs
       dimension={bounds[bound].dimension}
       bound={bound}
       reading={reading}
-      {...(isUsual && { assumed })}
+      {...(isUsual && { assumed, small: true })}
+      {...(empty !== undefined && { empty })}
       onCommit={(quantity: Quantity | null) => onTyped({ ...typed, [name]: quantity ?? undefined })}
     />
   );

@@ -6,6 +6,7 @@ import { firstWords, first as words } from '../words/first.ts';
 import { ChoiceList } from './ChoiceList.tsx';
 import { FirstField, type FirstTyped } from './FirstField.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
+import './sheetHere.css';
 
 interface FirstPlanProps {
   readonly onMade: (job: JobDocument) => void;
@@ -23,50 +24,66 @@ export default function FirstPlan({ onMade, onClose }: FirstPlanProps) {
     if (entries !== null) onMade(firstJob(entries, firstWords(entries.ratio === null)));
   };
   return (
-    <SheetFrame title={words.title} note={words.note} onClose={onClose}>
-      <div className="sheet-fields">
-        <FirstField {...field} name="rider" label={words.rider} bound="thingMass" reading="person" />
-        <FirstField {...field} name="passenger" label={words.passenger} bound="thingMass" reading="person" />
-        <FirstField {...field} name="behind" label={words.behind} bound="thingMass" reading="item" />
-        <FirstField {...field} name="rear" label={words.rear} bound="massOnWheel" reading="scale" />
-        <FirstField {...field} name="front" label={words.front} bound="massOnWheel" reading="scale" />
-        <FirstField {...field} name="rate" label={words.rate} bound="springRate" reading="springRate" />
-        <ChoiceList
-          label={words.shocks}
-          chosen={String(typed.shocks)}
-          choices={Object.entries(words.counts).map(([value, word]) => ({ value, word }))}
-          onChoose={(count) => setTyped({ ...typed, shocks: count === '1' ? 1 : 2 })}
-        />
-        <FirstField {...field} name="ratio" label={words.ratio} bound="leverage" reading="ratio" />
-        <FirstField
-          {...field}
-          name="collarNow"
-          label={words.collarNow}
-          bound="collarReading"
-          reading="collar"
-        />
-        <FirstField
-          {...field}
-          name="collarMost"
-          label={words.collarMost}
-          bound="collarReading"
-          reading="collar"
-        />
-      </div>
-      <div aria-live="polite">
-        {beyond && <p className="stand-line-message">{words.collarBeyond}</p>}
-        {missing.length > 0 && <p>{words.missing(missing.map((name) => words.names[name]))}</p>}
-      </div>
-      <button
-        type="button"
-        className="key sheet-do"
-        data-do
-        disabled={missing.length > 0 || beyond}
-        onClick={make}
-      >
-        {words.make}
-      </button>
-    </SheetFrame>
+    <div className="first-plan">
+      <SheetFrame title={words.title} note={words.note} onClose={onClose}>
+        <div className="sheet-fields">
+          <FirstField {...field} name="rider" label={words.rider} bound="thingMass" reading="person" />
+          <FirstField
+            {...field}
+            name="passenger"
+            label={words.passenger}
+            empty={words.nobody}
+            bound="thingMass"
+            reading="person"
+          />
+          <FirstField
+            {...field}
+            name="behind"
+            label={words.behind}
+            empty={words.nothing}
+            bound="thingMass"
+            reading="item"
+          />
+          <FirstField {...field} name="rear" label={words.rear} bound="massOnWheel" reading="scale" />
+          <FirstField {...field} name="front" label={words.front} bound="massOnWheel" reading="scale" />
+          <FirstField {...field} name="rate" label={words.rate} bound="springRate" reading="springRate" />
+          <ChoiceList
+            label={words.shocks}
+            chosen={String(typed.shocks)}
+            choices={Object.entries(words.counts).map(([value, word]) => ({ value, word }))}
+            onChoose={(count) => setTyped({ ...typed, shocks: count === '1' ? 1 : 2 })}
+          />
+          <FirstField {...field} name="ratio" label={words.ratio} bound="leverage" reading="ratio" />
+          <FirstField
+            {...field}
+            name="collarNow"
+            label={words.collarNow}
+            bound="collarReading"
+            reading="collar"
+          />
+          <FirstField
+            {...field}
+            name="collarMost"
+            label={words.collarMost}
+            bound="collarReading"
+            reading="collar"
+          />
+        </div>
+        <div aria-live="polite">
+          {beyond && <p className="stand-line-message">{words.collarBeyond}</p>}
+          {missing.length > 0 && <p>{words.missing(missing.map((name) => words.names[name]))}</p>}
+        </div>
+        <button
+          type="button"
+          className="key sheet-do"
+          data-do
+          disabled={missing.length > 0 || beyond}
+          onClick={make}
+        >
+          {words.make}
+        </button>
+      </SheetFrame>
+    </div>
   );
 }
 

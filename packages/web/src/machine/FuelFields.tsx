@@ -4,20 +4,40 @@ import { defaultWidth } from '@sagwright/workbench/inputs/widths';
 import type { AssumedFigure, PageView } from '@sagwright/workbench/page/shapes';
 import { jobOf, useTable } from '../app/useJob.ts';
 import { writeFigure } from '../job/figures.ts';
-import { fuel as words } from '../words/machine.ts';
+import { limits, fuel as words } from '../words/machine.ts';
 import { assumedAt } from './assumedAt.ts';
 import { SteppedFigure } from './SteppedFigure.tsx';
+import type { OpenSheet } from './sheets.ts';
 
 /** How far one press goes [m³]. */
 const STEP = 0.001;
 
+interface FuelFieldsProps {
+  readonly view: PageView;
+  readonly load: string;
+  readonly onSheet: OpenSheet;
+}
+
 /** The fuel of a load: as it was at the weighing until somebody says otherwise. */
-export function FuelFields({ view, load }: { readonly view: PageView; readonly load: string }) {
+export function FuelFields({ view, load, onSheet }: FuelFieldsProps) {
   const { state, store } = useTable();
   const job = jobOf(state);
   const { tank, weighing } = job.machine;
   const path = `loadCases.${load}.fuel`;
-  if (tank === undefined) return <p>{words.noTank}</p>;
+  if (tank === undefined) {
+    return (
+      <div className="sheet-needed">
+        <p>{words.noTank}</p>
+        <button
+          type="button"
+          className="key"
+          onClick={() => onSheet({ kind: 'figures', path: 'machine.tank.capacity' })}
+        >
+          {limits.addFigure}
+        </button>
+      </div>
+    );
+  }
   const weighed =
     weighing.fuel === undefined ? assumedAt(view, 'machine.weighing.fuel') : asWeighed(weighing.fuel);
   return (

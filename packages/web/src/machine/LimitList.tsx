@@ -1,5 +1,6 @@
 import type { LimitView, LoadView } from '@sagwright/workbench/page/shapes';
 import { limits as words } from '../words/machine.ts';
+import { whole } from '../words/whole.ts';
 import type { OpenSheet } from './sheets.ts';
 import './limitList.css';
 
@@ -14,13 +15,13 @@ export function LimitList({ load, onSheet }: { readonly load: LoadView; readonly
       <ul>
         {known.map((limit) => (
           <li key={limit.path} data-verdict={limit.verdict}>
-            <span>{limit.text}</span>
+            <span>{whole(limit.text)}</span>
             <span className="limit-list-left">{words.verdict[limit.verdict]}</span>
           </li>
         ))}
         {unknown.map((limit) => (
           <li key={limit.path} data-verdict={limit.verdict}>
-            <span>{limit.text}</span>
+            <span>{whole(limit.text)}</span>
             <button
               type="button"
               className="key"

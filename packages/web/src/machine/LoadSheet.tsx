@@ -51,7 +51,9 @@ export default function LoadSheet({ view, load, onChoose, onSheet }: SheetProps)
       ) : (
         <ThingList load={load} onSheet={onSheet} />
       )}
-      {!load.things.some(({ kind }) => kind === 'fuel') && <FuelFields view={view} load={id} />}
+      {!load.things.some(({ kind }) => kind === 'fuel') && (
+        <FuelFields view={view} load={id} onSheet={onSheet} />
+      )}
       <LoadKeys load={load} onChoose={onChoose} onSheet={onSheet} />
       {stays && <LimitList load={load} onSheet={onSheet} />}
     </SheetFrame>

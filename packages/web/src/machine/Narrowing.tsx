@@ -1,5 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { narrowing as words } from '../words/machine.ts';
+import { whole } from '../words/whole.ts';
 import type { OpenSheet } from './sheets.ts';
 import './narrowing.css';
 
@@ -16,7 +17,7 @@ export function Narrowing({ view, onSheet }: { readonly view: PageView; readonly
       {ends.map(({ end, says, path }) => (
         <div key={end}>
           <p>
-            <b>{words.end[end]}</b> {says}
+            <b>{words.end[end]}</b> {whole(says)}
           </p>
           <button type="button" className="key" onClick={() => onSheet({ kind: 'figures', path })}>
             {words.goTo}

@@ -1,5 +1,6 @@
 import type { AttitudeView, LoadView } from '@sagwright/workbench/page/shapes';
 import { loads, setUps, sheetKeys, attitude as words } from '../words/machine.ts';
+import { whole } from '../words/whole.ts';
 import { type SetUpShown, standShown } from './drawingInputs.ts';
 import type { OpenSheet } from './sheets.ts';
 import '../fields/key.css';
@@ -23,7 +24,7 @@ export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
       </h2>
       {load.messages.map((message) => (
         <p key={message.text} className="stand-line-message" data-tone={message.tone}>
-          {message.text}
+          {whole(message.text)}
         </p>
       ))}
       {load.messages.length === 0 && stand.why !== null && (

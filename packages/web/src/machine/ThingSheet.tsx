@@ -1,5 +1,6 @@
 import { jobOf, useTable } from '../app/useJob.ts';
 import { thing as words } from '../words/machine.ts';
+import { whole } from '../words/whole.ts';
 import { FuelFields } from './FuelFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
@@ -15,8 +16,8 @@ export default function ThingSheet({ view, load, id, onSheet }: SheetProps & { r
   const place = aboardOf(jobOf(state), load.id, id)?.place ?? shown.place;
   return (
     <SheetFrame title={shown.label} note={words.onLoad(load.letter ?? '', load.name)} onClose={close}>
-      {shown.effect !== null && <p className="sheet-says">{shown.effect.says}</p>}
-      {shown.kind === 'fuel' && <FuelFields view={view} load={load.id} />}
+      {shown.effect !== null && <p className="sheet-says">{whole(shown.effect.says)}</p>}
+      {shown.kind === 'fuel' && <FuelFields view={view} load={load.id} onSheet={onSheet} />}
       {(shown.kind === 'person' || shown.kind === 'item') && <ThingFields load={load.id} aboardId={id} />}
       {place !== '' && <PlaceFields view={view} id={place} />}
       {shown.thing !== '' && <ThingKeys load={load.id} aboardId={id} onGone={close} />}

@@ -152,7 +152,7 @@ export const fuel = {
   label: 'Fuel in the tank',
   act: 'fuel',
   asWeighed: 'as at the weighing',
-  noTank: 'Fuel is as at the weighing. For another, this machine’s tank is needed.',
+  noTank: 'Fuel as at the weighing. Figure needed: what the tank holds.',
 } as const;
 
 export const load = {

@@ -61,6 +61,8 @@ describe('A problem', () => {
     ['machine.weighing', 'machine.weighing.rear'],
     ['machine.rear.shock.gas.volume', 'machine.rear.shock.gas.volume'],
     ['machine.rear.shock.adjuster', 'machine.rear.shock.adjuster.kind'],
+    ['machine.rear.shock.adjuster.preloadAtLoosest', 'machine.rear.shock.adjuster.touches'],
+    ['machine.front.fork.adjuster.preloadAtLoosest', 'machine.front.fork.adjuster.springLength'],
     ['springs.oak.rate.rate.value', 'springs.oak.rate.rate'],
     ['things.linnet.mass.unit', 'things.linnet.mass'],
     ['setups.asFound.rear.left.at.reading', 'setups.asFound.rear.left.at.reading'],

@@ -24,9 +24,12 @@ export function figureFor(
   groups: readonly FigureGroup[],
   path: string,
 ): { readonly group: string; readonly figure: Figure } | null {
+  const exact = readInstead(path);
   const all = groups.flatMap(({ id, parts }) =>
     parts.flatMap(({ figures }) => figures.map((figure) => ({ group: id, figure }))),
   );
+  const named = exact.flatMap((each) => all.filter(({ figure }) => figure.path === each));
+  if (named[0] !== undefined) return named[0];
   const inCommon = (other: string): number => {
     const [mine, its] = [path.split('.'), other.split('.')];
     const differs = mine.findIndex((step, i) => step !== its[i]);
@@ -38,4 +41,11 @@ export function figureFor(
     null,
   );
   return best === null || inCommon(best.figure.path) < 2 ? null : best;
+}
+
+/** The fields of a path, the best first. Some assumptions stand in for a reading that has another name. */
+function readInstead(path: string): readonly string[] {
+  const adjuster = path.replace(/\.preloadAtLoosest$/, '');
+  if (adjuster === path) return [path];
+  return ['touches', 'springLength.length', 'springLength'].map((name) => `${adjuster}.${name}`);
 }
