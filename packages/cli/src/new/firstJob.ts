@@ -12,8 +12,9 @@ export async function firstJob(asker: Asker, name: string): Promise<JobDocument>
   const ratio = await askNeeded(asker, figuresAsked.ratio);
   const rate = await askNeeded(asker, figuresAsked.rate);
   const { adjuster, at } = await askAdjuster(asker);
-  const rider = await askOptional(asker, figuresAsked.rider);
-  const passenger = rider === null ? null : await askOptional(asker, figuresAsked.passenger);
+  const rider = await askOptional(asker, figuresAsked.rider, '"?" if not known');
+  const passenger =
+    rider === null ? null : await askOptional(asker, figuresAsked.passenger, '"none" without one');
   const side = { spring: 'fitted', at };
   return {
     format: jobFormat,
@@ -39,14 +40,14 @@ export async function firstJob(asker: Asker, name: string): Promise<JobDocument>
 
 /** The collar with its two ends and where it stands; and the preload there, which a collar can do without, but not well. */
 async function askAdjuster(asker: Asker): Promise<{ readonly adjuster: Adjuster; readonly at: Setting }> {
-  const lead = await askOptional(asker, figuresAsked.lead);
+  const lead = await askOptional(asker, figuresAsked.lead, '"none" without a collar');
   if (lead === null) {
     return { adjuster: { kind: 'none' }, at: { preload: await askNeeded(asker, figuresAsked.preload) } };
   }
   const loosest = await askNeeded(asker, figuresAsked.loosest);
   const tightest = await askOther(asker, loosest);
   const reading = await askBetween(asker, loosest, tightest);
-  const preload = await askOptional(asker, figuresAsked.preload);
+  const preload = await askOptional(asker, figuresAsked.preload, '"?" if not known');
   return {
     adjuster: {
       kind: 'collar',

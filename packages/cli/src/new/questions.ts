@@ -29,12 +29,13 @@ export async function askNeeded<D extends Dimension>(
   }
 }
 
-/** The same where the plan can do without: an empty line or "?" leaves it out. */
+/** The same where the plan can do without: an empty line, "?" or "none" leaves it out; `leftOut` says when to. */
 export function askOptional<D extends Dimension>(
   asker: Asker,
   asked: FigureAsked<D>,
+  leftOut: string,
 ): Promise<Quantity<D> | null> {
-  return askOnce(asker, `${asked.text} (${asked.unit}; "?" if not known): `, asked);
+  return askOnce(asker, `${asked.text} (${asked.unit}; ${leftOut}): `, asked);
 }
 
 async function askOnce<D extends Dimension>(
@@ -124,7 +125,7 @@ export const figuresAsked = {
     hint: 'It is marked on the spring or its box: 25, or 140 lbf/in.',
   },
   lead: {
-    text: 'How far one turn of the preload collar moves it, "none" if there is none',
+    text: 'How far one turn of the preload collar moves it',
     dimension: 'length',
     unit: 'mm',
     bound: bounds.lead,

@@ -15,7 +15,17 @@ import {
 import { suggestionWords } from '@sagwright/workbench/words/suggestion';
 import { type Column, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
-import { type End, heading, inView, letterOf, mainLoad, nameOf, type Page, plannedCell } from './page.ts';
+import {
+  type End,
+  heading,
+  inView,
+  letterOf,
+  lookOfReach,
+  mainLoad,
+  nameOf,
+  type Page,
+  plannedCell,
+} from './page.ts';
 
 /** What is suggested for an end and why, then what hands do for each load. */
 export function endLines(page: Page, end: End): readonly string[] {
@@ -147,7 +157,7 @@ function roomColumn(page: Page, end: End): Column<Row> {
         return setting === null ? '' : formatNumber(setting.left, 'length', units);
       return shortReachWords(reach, units);
     },
-    look: ({ cell }) => (cell !== null && cell.reach.kind !== 'reached' ? 'attention' : null),
+    look: ({ cell }) => lookOfReach(cell),
   };
 }
 

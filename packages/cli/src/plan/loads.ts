@@ -49,6 +49,12 @@ function anyRefused(page: Page): boolean {
   return page.result.loadCases.some(({ refused }) => refused);
 }
 
+/** Where the tank is not known nothing can be filled up: the loads are then those of the weighing's fuel, and it says so. */
+function fuelHead(page: Page): string {
+  const unknown = page.result.notes.some(({ code }) => code === 'fuel not known');
+  return unknown ? 'fuel as weighed' : 'with a full tank';
+}
+
 function columns(page: Page): readonly Column<LoadDocument>[] {
   const { units } = page;
   const axle = (
@@ -67,7 +73,7 @@ function columns(page: Page): readonly Column<LoadDocument>[] {
   });
   return [
     {
-      head: ['', 'with a full tank'],
+      head: ['', fuelHead(page)],
       align: 'left',
       cell: ({ id }) => nameOf(page, id),
       look: () => 'strong',

@@ -60,3 +60,9 @@ export function heading(
     i === 0 ? `${paint(title, 'strong')}  ${painted(line.slice(title.length + 2))}` : painted(line),
   );
 }
+
+/** A cell that does not give what is wanted is looked at; where nothing can be set there is nothing to look at. */
+export function lookOfReach(cell: PlannedDocument | null): Look | null {
+  const kind = cell?.reach.kind ?? 'reached';
+  return kind === 'reached' || kind === 'no adjuster' ? null : 'attention';
+}

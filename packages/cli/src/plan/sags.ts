@@ -157,5 +157,5 @@ function roomColumns(page: Page): readonly Column<Row>[] {
 export function noseWords({ units }: Page, pitch: number): string {
   const text = formatNumber(Math.abs(pitch), 'angle', units);
   if (!/[1-9]/.test(text)) return text;
-  return `${text} ${pitch > 0 ? 'down' : 'up'}`;
+  return (pitch > 0 ? words.settings.nose.down : words.settings.nose.up)(text);
 }

@@ -5,10 +5,9 @@ import { reasonLines } from '@sagwright/workbench/words/reasons';
 import { adjusterName, settingNumber, settingUnit } from '@sagwright/workbench/words/settings';
 import { rateWords } from '@sagwright/workbench/words/suggestion';
 import { verdictOf, verdictWords } from '@sagwright/workbench/words/verdict';
-import type { Look } from '../terminal/paint.ts';
 import { type Column, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
-import { type End, heading, inView, letterOf, type Page, plannedCell } from './page.ts';
+import { type End, heading, inView, letterOf, lookOfReach, type Page, plannedCell } from './page.ts';
 
 /** Every spring of an end with every load at a glance; then what speaks for and against each. */
 export function springLines(page: Page, end: End): readonly string[] {
@@ -50,13 +49,8 @@ function loadColumns(page: Page): readonly Column<SpringDocument>[] {
         ? settingNumber(setting.at, units)
         : shortReachWords(cell.reach, units);
     },
-    look: (spring) => lookOf(spring, id),
+    look: (spring) => lookOfReach(plannedCell(spring, id)),
   }));
-}
-
-function lookOf(spring: SpringDocument, loadCase: string): Look | null {
-  const cell = plannedCell(spring, loadCase);
-  return cell !== null && cell.reach.kind !== 'reached' ? 'attention' : null;
 }
 
 function saidLines(page: Page, end: End, { id }: SpringDocument): readonly string[] {
