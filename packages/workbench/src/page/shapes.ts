@@ -36,6 +36,8 @@ export interface LoadView {
   readonly name: string;
   readonly sharePercent: number | null;
   readonly total: FigureWords | null;
+  /** Given by two scales with all of it aboard, not by things at places. */
+  readonly weighed: boolean;
   readonly things: readonly ThingView[];
   readonly asFound: StandView;
   /** With both ends as planned; null for the machine alone, and while nothing is planned. */
