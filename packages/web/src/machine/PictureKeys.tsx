@@ -33,7 +33,7 @@ export function PictureKeys({ input, size, load, shown, onSheet }: PictureKeysPr
         ] as const);
   return (
     <>
-      {keyBox !== null && load.id !== null && (
+      {keyBox !== null && load.id !== null && !load.weighed && (
         <button
           type="button"
           className="picture-put-on"

@@ -6,6 +6,7 @@ import './thingList.css';
 /** What is aboard, each with what it does on the scales; a key for something more. */
 export function ThingList({ load, onSheet }: { readonly load: LoadView; readonly onSheet: OpenSheet }) {
   if (load.id === null) return <p className="thing-list-none">{words.noneAlone}</p>;
+  if (load.weighed) return <p className="thing-list-none">{words.weighed}</p>;
   return (
     <ul className="thing-list">
       {load.things.map((thing) => (

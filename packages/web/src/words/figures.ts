@@ -3,6 +3,7 @@ export const figures = {
   title: 'This machine',
   note: 'Everything that goes into the sum. What nobody gave is assumed, with its ± and why.',
   goTo: 'Go to',
+  notRead: 'Not read.',
   noSuchField: (path: string) => `No field of this sheet holds ${path}.`,
   nameOfMachine: 'Name of the machine',
   nameOfJob: 'Name of the job',

@@ -109,6 +109,7 @@ export const thing = {
   where: 'Where',
   over: 'over its limit',
   noneAlone: 'Nothing is aboard: this is the machine as it was weighed.',
+  weighed: 'What is aboard is given by two scales, read with all of it on.',
   onLoad: (letter: string, name: string) => `on load ${letter}, ${name}`,
   onWheels: (rear: string, front: string, unit: string) => `rear ${rear}, front ${front} ${unit}`,
 } as const;

@@ -7,8 +7,9 @@ import { QuantityField } from '../../fields/QuantityField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { at, write } from '../../job/edits.ts';
 import { type Together, writeFigure } from '../../job/figures.ts';
+import { figures as words } from '../../words/figures.ts';
 import { asQuantity, assumedAt } from '../assumedAt.ts';
-import type { Figure } from './figure.ts';
+import { type Figure, mayBeLeftOut } from './figure.ts';
 import { NumberField } from './NumberField.tsx';
 import { RowsField } from './RowsField.tsx';
 
@@ -32,6 +33,7 @@ export function FigureField({ figure, view }: { readonly figure: Figure; readonl
           bound={figure.bound}
           {...(figure.reading && { reading: figure.reading })}
           {...(assumed && { assumed })}
+          {...(mayBeLeftOut(path) && { empty: words.notRead })}
           onCommit={(quantity) =>
             store.act(label, (document) => writeFigure(document, path, quantity, together))
           }

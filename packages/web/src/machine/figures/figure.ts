@@ -62,6 +62,14 @@ export interface FigurePart {
   readonly figures: readonly Figure[];
 }
 
+/** Figures that a job may well do without, and nothing is said to be unchecked for: "not read", never "needed". */
+const leftOut =
+  /\.(?:preload|touches|measuredAt|temperature|hardening|pressure|outside|mean)$|\.springLength|\.lengthAdjuster|\.tyre\.capacity$|\.shock\.length$/;
+
+export function mayBeLeftOut(path: string): boolean {
+  return leftOut.test(path);
+}
+
 /** A quantity by itself. */
 export function quantity(path: string, label: string, bound: BoundName, reading?: ReadingKind): Figure {
   return { kind: 'quantity', path, label, bound, reading, together: null };
