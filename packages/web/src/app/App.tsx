@@ -3,7 +3,6 @@ import type { BrokenFileOpened } from '../files/readFile.ts';
 import { useDrop } from '../files/useDrop.ts';
 import { nextUndo } from '../job/edits.ts';
 import type { JobState, JobStore } from '../job/jobStore.ts';
-import { MachineTab } from '../machine/MachineTab.tsx';
 import type { MachineSheet } from '../machine/sheets.ts';
 import { useMedia } from '../machine/useMedia.ts';
 import type { Shelf } from '../storage/shelf.ts';
@@ -14,6 +13,7 @@ import { JobStrip, type Saving } from './JobStrip.tsx';
 import { NewerNotice } from './NewerNotice.tsx';
 import type { NewerPage } from './newerPage.ts';
 import { newId } from './newId.ts';
+import { OpenTab } from './OpenTab.tsx';
 import { ProblemList } from './ProblemList.tsx';
 import { useSession } from './session.ts';
 import { TabIndex, tabNames } from './TabIndex.tsx';
@@ -22,7 +22,6 @@ import { jobOf, TableProvider, usePlannedJob } from './useJob.ts';
 import { usePageKeys } from './usePageKeys.ts';
 import './app.css';
 
-const ChooseTab = lazy(() => import('../choose/ChooseTab.tsx'));
 const FiguresSheet = lazy(() => import('../machine/figures/FiguresSheet.tsx'));
 const BrokenFile = lazy(() => import('../files/BrokenFile.tsx'));
 const FirstPlan = lazy(() => import('../machine/FirstPlan.tsx'));
@@ -42,7 +41,7 @@ interface AppProps {
 
 /** The whole page: the strip on top, the thumb index, and the tab that is open. */
 export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProps) {
-  const [{ tab, load: chosen, shown }, look] = useSession();
+  const [{ tab, load, shown }, look] = useSession();
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
   const [keys, setKeys] = useState(false);
   const [jobs, setJobs] = useState(false);
@@ -122,27 +121,16 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
               />
             </Suspense>
           )}
-          {table.view !== null && tab === 'choose' && !wide && (
-            <Suspense>
-              <ChooseTab view={table.view} />
-            </Suspense>
-          )}
-          {table.view !== null && (tab === 'machine' || wide) && (
-            <MachineTab
+          {table.view !== null && (
+            <OpenTab
               view={table.view}
-              chosen={chosen}
-              onChoose={(load) => look({ load })}
+              tab={tab}
+              wide={wide}
+              load={load}
               shown={shown}
-              onShow={(next) => look({ shown: next })}
               sheet={sheet}
+              onLook={look}
               onSheet={setSheet}
-              beside={
-                tab === 'choose' ? (
-                  <Suspense>
-                    <ChooseTab view={table.view} />
-                  </Suspense>
-                ) : null
-              }
             />
           )}
         </main>

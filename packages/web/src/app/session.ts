@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { SetUpShown } from '../machine/drawingInputs.ts';
 import type { TabName } from './TabIndex.tsx';
 
@@ -16,7 +16,11 @@ const START: Session = { tab: 'machine', load: null, shown: 'asFound' };
 export function useSession(): readonly [Session, (change: Partial<Session>) => void] {
   const [session, setSession] = useState<Session>(() => sessionOf(localStorage.getItem(KEY)));
   useEffect(() => localStorage.setItem(KEY, JSON.stringify(session)), [session]);
-  return [session, (change) => setSession((before) => ({ ...before, ...change }))];
+  const look = useCallback(
+    (change: Partial<Session>) => setSession((before) => ({ ...before, ...change })),
+    [],
+  );
+  return [session, look];
 }
 
 /** A session from its text; what is not of its kind is left at the start. */

@@ -1,7 +1,16 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { createContext, useContext, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import {
+  createContext,
+  startTransition,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import type { JobState, JobStore } from '../job/jobStore.ts';
 import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
 import { createPlanClient, type Post } from '../worker/planClient.ts';
@@ -52,10 +61,13 @@ export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: (
     const take = (next: Answer): void => {
       const job = asked.current.jobs.get(next.seq) ?? null;
       for (const seq of asked.current.jobs.keys()) if (seq <= next.seq) asked.current.jobs.delete(seq);
-      setAnswered(next.seq);
-      setAnswer((last) => {
-        if (next.kind === 'view') return { job, view: next.view, problems: [] };
-        return { job, view: last.job === job ? last.view : null, problems: next.problems };
+      // Not urgent: what is typed or pressed meanwhile goes first, and painting is done in slices.
+      startTransition(() => {
+        setAnswered(next.seq);
+        setAnswer((last) => {
+          if (next.kind === 'view') return { job, view: next.view, problems: [] };
+          return { job, view: last.job === job ? last.view : null, problems: next.problems };
+        });
       });
     };
     return createPlanClient(makeWorker(), take);
