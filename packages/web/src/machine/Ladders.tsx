@@ -10,6 +10,7 @@ import { ladderInput, type SetUpShown, sideViewInput } from './drawingInputs.ts'
 import { LadderKeys } from './LadderKeys.tsx';
 import type { OpenSheet } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';
+import { useGhosts } from './useGhosts.ts';
 import './ladders.css';
 
 interface LaddersProps {
@@ -36,7 +37,7 @@ export function Ladders(props: LaddersProps) {
   const [first, setFirst] = useState(0);
   const input = (name: 'rear' | 'front') =>
     ladderInput(name, view[name], view.loads, shown, load.id, first, view.lengthUnit);
-  const inputs = [input('rear'), input('front')];
+  const inputs = useGhosts([input('rear'), input('front')]);
   const pxPerMm = ladderScale(inputs, Math.max(280, Math.min(420, 0.28 * window.innerHeight)));
   const both = width >= BOTH_FROM;
   const painted = both ? inputs : inputs.filter((each) => each.end === ladder);
