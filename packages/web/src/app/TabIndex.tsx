@@ -1,4 +1,3 @@
-import { Button } from 'react-aria-components/Button';
 import { tabWords } from '../words/page.ts';
 import './tabIndex.css';
 
@@ -18,17 +17,18 @@ export function TabIndex({ tab, says, onTab }: TabIndexProps) {
   return (
     <nav className="tab-index" aria-label="Tabs">
       {tabNames.map((name, i) => (
-        <Button
+        <button
+          type="button"
           key={name}
           className="tab-index-tab"
           aria-current={name === tab ? 'page' : false}
           aria-keyshortcuts={String(i + 1)}
-          onPress={() => onTab(name)}
+          onClick={() => onTab(name)}
         >
           <TabSign name={name} />
           <span className="tab-index-name">{tabWords[name].name}</span>
           <span className="tab-index-says">{says[name]}</span>
-        </Button>
+        </button>
       ))}
     </nav>
   );

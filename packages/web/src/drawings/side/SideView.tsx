@@ -1,4 +1,3 @@
-import { Button } from 'react-aria-components/Button';
 import { Lettering } from '../Lettering.tsx';
 import { textBox } from '../lettering.ts';
 import { AxleLoads } from './AxleLoads.tsx';
@@ -74,20 +73,21 @@ interface TagProps {
 function Tag({ tag, label, onSelect }: TagProps) {
   const { x, y, width, height } = tag.box;
   return (
-    <Button
+    <button
+      type="button"
       className="side-tag"
       aria-label={label}
       aria-pressed={tag.selected}
       data-over={tag.overLimit}
       style={{ left: x, top: y, width, height }}
-      onPress={() => onSelect(tag.id)}
+      onClick={() => onSelect(tag.id)}
     >
       <svg width={width} height={height} aria-hidden="true">
         <g transform={`translate(${-x} ${-y})`}>
           <Lettering texts={tag.texts} />
         </g>
       </svg>
-    </Button>
+    </button>
   );
 }
 
