@@ -34,14 +34,12 @@ export function positionSpread(
   const at: ForceAt = { force: 0, rate: 0, energy: 0 };
   const { spring } = prepared.machine[name].struts[0]!;
   springAt(spring, compressionFor(spring, demand.springForce), at);
-  const parts = new Map<string, { slope: number; deviation: number }>();
-  for (const { input, force, stroke } of slopes) {
-    parts.set(input.name, { slope: force / at.rate - stroke, deviation: input.deviation });
-  }
+  const parts = slopes.map(({ input, force, stroke }) => ({ input, slope: force / at.rate - stroke }));
   for (const direction of springInputs) {
     const own = ownSlope(parameters, prepared, name, demand.springForce, direction);
-    const before = parts.get(direction.input.name)?.slope ?? 0;
-    parts.set(direction.input.name, { slope: before + own, deviation: direction.input.deviation });
+    const shared = parts.find((part) => part.input.name === direction.input.name);
+    if (shared === undefined) parts.push({ input: direction.input, slope: own });
+    else shared.slope += own;
   }
   return spreadOf(parts);
 }
@@ -67,16 +65,16 @@ function ownSlope(
 }
 
 function spreadOf(
-  parts: ReadonlyMap<string, { readonly slope: number; readonly deviation: number }>,
+  parts: readonly { readonly input: UncertainInput; readonly slope: number }[],
 ): PositionSpread {
   let variance = 0;
-  for (const { slope, deviation } of parts.values()) variance += (slope * deviation) ** 2;
-  const contributions = [...parts]
-    .map(([input, { slope, deviation }]) => ({
-      input,
+  for (const { input, slope } of parts) variance += (slope * input.deviation) ** 2;
+  const contributions = parts
+    .map(({ input, slope }) => ({
+      input: input.name,
       slope,
-      halfWidth: halfWidthOf(Math.abs(slope) * deviation),
-      share: variance > 0 ? (slope * deviation) ** 2 / variance : 0,
+      halfWidth: halfWidthOf(Math.abs(slope) * input.deviation),
+      share: variance > 0 ? (slope * input.deviation) ** 2 / variance : 0,
     }))
     .filter((part) => part.halfWidth > 0)
     .sort((a, b) => b.halfWidth - a.halfWidth);
