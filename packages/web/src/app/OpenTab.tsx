@@ -26,9 +26,13 @@ export const OpenTab = memo(function OpenTab({
   onLook,
   onSheet,
 }: OpenTabProps) {
+  const goToField = (path: string): void => {
+    if (!wide) onLook({ tab: 'machine' });
+    onSheet({ kind: 'figures', path });
+  };
   const choose = tab === 'choose' && (
     <Suspense>
-      <ChooseTab view={view} />
+      <ChooseTab view={view} onField={goToField} />
     </Suspense>
   );
   if (choose !== false && !wide) return choose;

@@ -15,8 +15,14 @@ import './chooseTab.css';
 
 const TargetSheet = lazy(() => import('./TargetSheet.tsx'));
 
+interface ChooseTabProps {
+  readonly view: PageView;
+  /** To the field of a path. */
+  readonly onField: (path: string) => void;
+}
+
 /** Every spring of an end against what its adjuster reaches: softest first, never re-sorted, never scored. */
-export default function ChooseTab({ view }: { readonly view: PageView }) {
+export default function ChooseTab({ view, onField }: ChooseTabProps) {
   const { store, state } = useTable();
   const [end, setEnd] = useState<ChooseEnd>('rear');
   const [editing, setEditing] = useState(false);
@@ -78,6 +84,7 @@ export default function ChooseTab({ view }: { readonly view: PageView }) {
       {here.springs.map((spring) => (
         <SpringRow
           key={spring.id}
+          end={end}
           spring={spring}
           loads={view.loads}
           reach={inputs.get(spring.id) ?? null}
@@ -87,6 +94,7 @@ export default function ChooseTab({ view }: { readonly view: PageView }) {
           suggested={spring.id === here.suggested}
           open={opened.has(spring.id) !== (spring.id === here.planned)}
           onOpen={() => toggle(spring.id)}
+          onField={onField}
           onPick={(yes) => pick(yes ? spring.id : null, spring.name)}
         />
       ))}

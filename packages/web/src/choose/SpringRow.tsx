@@ -4,11 +4,14 @@ import { ReachLine } from '../drawings/reach/ReachLine.tsx';
 import type { ReachInput } from '../drawings/reach/reachInput.ts';
 import { reachLineTable } from '../drawings/reach/reachLine.ts';
 import { choose as words } from '../words/choose.ts';
+import type { ChooseEnd } from './end.ts';
 import { placeWords } from './reachInputs.ts';
+import { SpringHands } from './SpringHands.tsx';
 import { SpringReasons } from './SpringReasons.tsx';
 import './springRow.css';
 
 interface SpringRowProps {
+  readonly end: ChooseEnd;
   readonly spring: SpringView;
   readonly loads: readonly LoadView[];
   /** Null where the end has nothing to set. */
@@ -21,13 +24,16 @@ interface SpringRowProps {
   readonly suggested: boolean;
   readonly open: boolean;
   readonly onOpen: () => void;
+  /** To the field of a path. */
+  readonly onField: (path: string) => void;
   /** True: plan this one; false: leave it to the suggestion. */
   readonly onPick: (yes: boolean) => void;
 }
 
 /** One spring: its rate, where its adjuster must stand for each load, and what speaks for and against it. */
 export function SpringRow(props: SpringRowProps) {
-  const { spring, loads, reach, width, planned, picked, suggested, open, onOpen, onPick } = props;
+  const { end, spring, loads, reach, width, planned, picked, suggested, open } = props;
+  const { onOpen, onField, onPick } = props;
   return (
     <article className="spring-row" data-planned={planned || undefined} aria-label={spring.name}>
       <div className="spring-row-head">
@@ -49,7 +55,10 @@ export function SpringRow(props: SpringRowProps) {
         <p className="spring-row-verdict">{spring.verdict}</p>
         {open && (
           <>
-            <SpringReasons spring={spring} loads={loads} />
+            <div className="spring-reasons">
+              <SpringReasons spring={spring} />
+              <SpringHands end={end} spring={spring} loads={loads} onField={onField} />
+            </div>
             {reach !== null && <AsTable table={reachLineTable(reach)} />}
           </>
         )}
