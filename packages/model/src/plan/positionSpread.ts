@@ -1,7 +1,7 @@
 import { compressionFor, type ForceAt, springAt } from '../springs/spring.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
-import { type Direction, figuresOf, moveAlong, restore, type UncertainInput } from '../uncertainty/inputs.ts';
+import { type Direction, figuresOf, moveFrom, restore, type UncertainInput } from '../uncertainty/inputs.ts';
 import { type Contribution, halfWidthOf } from '../uncertainty/spread.ts';
 import type { Demand } from './demand.ts';
 
@@ -35,8 +35,9 @@ export function positionSpread(
   const { spring } = prepared.machine[name].struts[0]!;
   springAt(spring, compressionFor(spring, demand.springForce), at);
   const parts = slopes.map(({ input, force, stroke }) => ({ input, slope: force / at.rate - stroke }));
+  const figures = figuresOf(parameters);
   for (const direction of springInputs) {
-    const own = ownSlope(parameters, prepared, name, demand.springForce, direction);
+    const own = ownSlope(parameters, prepared, name, demand.springForce, direction, figures);
     const shared = parts.find((part) => part.input.name === direction.input.name);
     if (shared === undefined) parts.push({ input: direction.input, slope: own });
     else shared.slope += own;
@@ -51,17 +52,17 @@ function ownSlope(
   name: EndName,
   force: number,
   direction: Direction,
+  figures: Float64Array,
 ): number {
   if (!(direction.step > 0)) return 0;
-  const saved = figuresOf(parameters, direction);
-  const side = (change: number): number => {
-    moveAlong(parameters, prepared, direction, change);
+  const placeAt = (change: number): number => {
+    moveFrom(parameters, prepared, direction, figures, change);
     const strut = prepared.machine[name].struts[0]!;
-    const place = compressionFor(strut.spring, force) - strut.preload;
-    restore(parameters, prepared, direction, saved);
-    return place;
+    return compressionFor(strut.spring, force) - strut.preload;
   };
-  return (side(direction.step) - side(-direction.step)) / (2 * direction.step);
+  const slope = (placeAt(direction.step) - placeAt(-direction.step)) / (2 * direction.step);
+  restore(parameters, prepared, direction, figures);
+  return slope;
 }
 
 function spreadOf(

@@ -26,6 +26,20 @@ export const FRONT_TRAVEL = 3;
  * checks/energy-minimised-machines.test.ts.
  */
 export function gradientAt(prepared: Prepared, state: State, settling: Settling): void {
+  gradientAgain(prepared, state, settling, true, true);
+}
+
+/**
+ * The same where it was written before for this state, and since then only figures of the body and of the ends that are
+ * said to have moved were changed.
+ */
+export function gradientAgain(
+  prepared: Prepared,
+  state: State,
+  settling: Settling,
+  rearMoved: boolean,
+  frontMoved: boolean,
+): void {
   const { machine, gradient } = prepared;
   const { geometry, sprung, load } = machine;
   const pitch = state[PITCH]!;
@@ -33,18 +47,20 @@ export function gradientAt(prepared: Prepared, state: State, settling: Settling)
   const cos = Math.cos(pitch);
   const { rear, front } = gradient;
   gradient.settling = settling;
-  wheelAt(machine.rear, 0, geometry.rake, state[HEAVE]!, sin, cos, state[REAR_TRAVEL]!, settling, rear);
-  wheelAt(
-    machine.front,
-    geometry.wheelbase,
-    geometry.rake,
-    state[HEAVE]!,
-    sin,
-    cos,
-    state[FRONT_TRAVEL]!,
-    settling,
-    front,
-  );
+  if (rearMoved)
+    wheelAt(machine.rear, 0, geometry.rake, state[HEAVE]!, sin, cos, state[REAR_TRAVEL]!, settling, rear);
+  if (frontMoved)
+    wheelAt(
+      machine.front,
+      geometry.wheelbase,
+      geometry.rake,
+      state[HEAVE]!,
+      sin,
+      cos,
+      state[FRONT_TRAVEL]!,
+      settling,
+      front,
+    );
   const mass = sprung.mass + load.mass;
   const momentX = sprung.mass * sprung.x + load.momentX;
   const momentHeight = sprung.mass * sprung.height + load.momentHeight;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { arbitraryMachine } from '../testing/arbitraryMachine.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
+import { gradientAt } from './gradient.ts';
 import { parameter, parametersOf, putOn, setParameter } from './parameters.ts';
 import { prepare } from './prepared.ts';
 
@@ -55,11 +56,33 @@ test('the travel at metal hangs on the numbers that say so, and on no other', ()
         const after = prepare(parameters.machine);
         const moved =
           after.rearTravelMax !== before.rearTravelMax || after.frontTravelMax !== before.frontTravelMax;
-        if (moved) expect(parameters.onTravel[i], name).toBe(true);
+        if (moved) expect(parameters.reaches[i]!.travel, name).toBe(true);
         setParameter(parameters, i, value);
       });
     }),
     { seed: 722, numRuns: 30 },
+  );
+});
+
+test('the balance of a wheel hangs on the numbers that say so, and on no other', () => {
+  const state = Float64Array.of(-0.03, 0.02, 0.04, 0.05);
+  fc.assert(
+    fc.property(arbitraryMachine, (machine) => {
+      const parameters = parametersOf(machine);
+      const prepared = prepare(parameters.machine);
+      gradientAt(prepared, state, 1);
+      const before = structuredClone(prepared.gradient);
+      parameters.names.forEach((name, i) => {
+        const value = parameter(parameters, i);
+        setParameter(parameters, i, 1.001 * value + 1e-6);
+        gradientAt(prepared, state, 1);
+        for (const end of ['rear', 'front'] as const) {
+          if (!parameters.reaches[i]![end]) expect(prepared.gradient[end], name).toEqual(before[end]);
+        }
+        setParameter(parameters, i, value);
+      });
+    }),
+    { seed: 723, numRuns: 30 },
   );
 });
 

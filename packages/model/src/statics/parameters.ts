@@ -12,11 +12,17 @@ export interface Parameters<M extends MachineSI = MachineSI> {
   readonly indexOf: ReadonlyMap<string, number>;
   readonly holders: readonly Record<string, number>[];
   readonly keys: readonly string[];
-  /** Whether the whole travel of an end hangs on the figure: after it was set, the machine needs `refresh`. */
-  readonly onTravel: readonly boolean[];
+  readonly reaches: readonly Reach[];
 }
 
-const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
+/** What hangs on a figure, besides the balance of the body. */
+export interface Reach {
+  /** The balance of that wheel. */
+  readonly rear: boolean;
+  readonly front: boolean;
+  /** The whole travel of an end: after the figure was set, the machine needs `refresh`. */
+  readonly travel: boolean;
+}
 
 /** Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. */
 export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
@@ -25,22 +31,26 @@ export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   const keys: string[] = [];
   const copy = copyAndList(machine, '', names, holders, keys) as M;
   const indexOf = new Map(names.map((name, i) => [name, i]));
+  return { machine: copy, names, indexOf, holders, keys, reaches: names.map(reachOf) };
+}
+
+function reachOf(name: string): Reach {
+  const ofBody = name.startsWith('sprung.') || name.startsWith('load.');
   return {
-    machine: copy,
-    names,
-    indexOf,
-    holders,
-    keys,
-    onTravel: names.map((name) => ON_TRAVEL.test(name)),
+    rear: !ofBody && !name.startsWith('front.'),
+    front: !ofBody && !name.startsWith('rear.'),
+    travel: ON_TRAVEL.test(name),
   };
 }
+
+const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
 
 /** The number at a place of the list. */
 export function parameter(parameters: Parameters, index: number): number {
   return parameters.holders[index]![parameters.keys[index]!]!;
 }
 
-/** Sets the number at a place of the list; where `onTravel` says so the machine must be refreshed after it. */
+/** Sets the number at a place of the list; where `reaches` says so the machine must be refreshed after it. */
 export function setParameter(parameters: Parameters, index: number, value: number): void {
   parameters.holders[index]![parameters.keys[index]!] = value;
 }

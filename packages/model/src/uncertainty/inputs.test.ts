@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { parameter, parametersOf } from '../statics/parameters.ts';
 import { prepare } from '../statics/prepared.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
-import { directionsOf, figuresOf, moveAlong, restore } from './inputs.ts';
+import { directionsOf, figuresOf, moveAlong, moveFrom, restore } from './inputs.ts';
 import { mergeInputs } from './merge.ts';
 
 const parameters = parametersOf(levelMachine(plainStrut(40_000, 0.01)));
@@ -25,12 +25,32 @@ test('one input moves all that it stands for, each by its own measure, and leave
     },
   ]);
   expect(direction!.indices).toHaveLength(2);
+  const before = figuresOf(parameters);
   moveAlong(parameters, prepared, direction!, 10);
   expect(figure('load.mass')).toBe(10);
   expect(figure('load.momentX')).toBe(3);
-  expect(figuresOf(parameters, direction!)).toEqual([10, 3]);
-  restore(parameters, prepared, direction!, [0, 0]);
-  expect(figure('load.momentX')).toBe(0);
+  moveFrom(parameters, prepared, direction!, before, 20);
+  expect(figure('load.mass')).toBe(20);
+  restore(parameters, prepared, direction!, before);
+  expect(figuresOf(parameters)).toEqual(before);
+});
+
+test('an input that stands for one figure twice moves it by both', () => {
+  const [direction] = directionsOf(parameters, [
+    {
+      name: 'each of two cases',
+      deviation: 1,
+      moves: [
+        { parameter: 'load.mass', by: 1 },
+        { parameter: 'load.mass', by: 1 },
+      ],
+    },
+  ]);
+  const before = figuresOf(parameters);
+  moveFrom(parameters, prepared, direction!, before, 3);
+  expect(figure('load.mass')).toBe(6);
+  restore(parameters, prepared, direction!, before);
+  expect(figure('load.mass')).toBe(0);
 });
 
 test('the travel at metal follows an input that moves it, and comes back', () => {
@@ -38,7 +58,7 @@ test('the travel at metal follows an input that moves it, and comes back', () =>
   const [direction] = directionsOf(parameters, [
     { name: 'stroke', deviation: 0.001, moves: [{ parameter: 'rear.strokeMax', by: 1 }] },
   ]);
-  const saved = figuresOf(parameters, direction!);
+  const saved = figuresOf(parameters);
   moveAlong(parameters, prepared, direction!, 0.01);
   // A centimetre of stroke at a ratio of 0.5.
   expect(prepared.rearTravelMax).toBeCloseTo(0.22, 12);

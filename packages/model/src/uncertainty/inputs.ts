@@ -1,4 +1,4 @@
-import { type Parameters, parameter, setParameter } from '../statics/parameters.ts';
+import { type Parameters, parameter, type Reach, setParameter } from '../statics/parameters.ts';
 import { type Prepared, refresh } from '../statics/prepared.ts';
 
 /**
@@ -25,25 +25,10 @@ export interface Direction {
   readonly input: UncertainInput;
   readonly indices: readonly number[];
   readonly by: readonly number[];
-  /** What it moves of the masses that the body bears: their forces are known in closed form (`stateDerivatives`). */
-  readonly borne: BorneMoves;
-  /** The rest of what it moves: places in the parameters and how much. */
-  readonly otherIndices: readonly number[];
-  readonly otherBy: readonly number[];
-  /** Whether the whole travel of an end hangs on it, so that the machine must be refreshed. */
-  readonly movesTravel: boolean;
+  /** What hangs on its figures. */
+  readonly reach: Reach;
   /** Change of the input for a central difference: a small share of its deviation, so that no kink lies between. */
   readonly step: number;
-}
-
-/** ∂/∂(input) of the sprung body's figures and of the load's. */
-export interface BorneMoves {
-  'sprung.mass': number;
-  'sprung.x': number;
-  'sprung.height': number;
-  'load.mass': number;
-  'load.momentX': number;
-  'load.momentHeight': number;
 }
 
 const STEP = 1e-4;
@@ -59,38 +44,26 @@ export function directionsOf(
 function directionOf(parameters: Parameters, input: UncertainInput): Direction {
   const indices: number[] = [];
   const by: number[] = [];
-  const otherIndices: number[] = [];
-  const otherBy: number[] = [];
-  const borne: BorneMoves = {
-    'sprung.mass': 0,
-    'sprung.x': 0,
-    'sprung.height': 0,
-    'load.mass': 0,
-    'load.momentX': 0,
-    'load.momentHeight': 0,
-  };
-  let movesTravel = false;
+  const reach = { rear: false, front: false, travel: false };
   for (const move of input.moves) {
     const index = parameters.indexOf.get(move.parameter);
     if (index === undefined) continue;
+    const known = indices.indexOf(index);
+    if (known >= 0) {
+      by[known] = by[known]! + move.by;
+      continue;
+    }
     indices.push(index);
     by.push(move.by);
-    movesTravel ||= parameters.onTravel[index]!;
-    if (isBorne(borne, move.parameter)) {
-      borne[move.parameter] += move.by;
-    } else {
-      otherIndices.push(index);
-      otherBy.push(move.by);
-    }
+    const { rear, front, travel } = parameters.reaches[index]!;
+    reach.rear ||= rear;
+    reach.front ||= front;
+    reach.travel ||= travel;
   }
-  return { input, indices, by, borne, otherIndices, otherBy, movesTravel, step: STEP * input.deviation };
+  return { input, indices, by, reach, step: STEP * input.deviation };
 }
 
-function isBorne(borne: BorneMoves, name: string): name is keyof BorneMoves {
-  return Object.hasOwn(borne, name);
-}
-
-/** Moves the machine along a direction by `change` of its input; `prepared` follows. Undo with the opposite change. */
+/** Moves the machine along a direction by `change` of its input; `prepared` follows. Undo with `restore`. */
 export function moveAlong(
   parameters: Parameters,
   prepared: Prepared,
@@ -101,22 +74,37 @@ export function moveAlong(
     const index = direction.indices[i]!;
     setParameter(parameters, index, parameter(parameters, index) + direction.by[i]! * change);
   }
-  if (direction.movesTravel) refresh(prepared);
+  if (direction.reach.travel) refresh(prepared);
 }
 
-/** Puts the figures of a direction back to what `saved` holds, to the last bit. */
+/** All figures of the machine as they stand, in the order of `Parameters.names`. */
+export function figuresOf(parameters: Parameters): Float64Array {
+  const figures = new Float64Array(parameters.names.length);
+  for (let i = 0; i < figures.length; i += 1) figures[i] = parameter(parameters, i);
+  return figures;
+}
+
+/** The same as `moveAlong`, but from `figures`, wherever the direction's figures stand now. */
+export function moveFrom(
+  parameters: Parameters,
+  prepared: Prepared,
+  direction: Direction,
+  figures: Float64Array,
+  change: number,
+): void {
+  for (let i = 0; i < direction.indices.length; i += 1) {
+    const index = direction.indices[i]!;
+    setParameter(parameters, index, figures[index]! + direction.by[i]! * change);
+  }
+  if (direction.reach.travel) refresh(prepared);
+}
+
+/** Puts the figures of a direction back to what `figures` holds, to the last bit. */
 export function restore(
   parameters: Parameters,
   prepared: Prepared,
   direction: Direction,
-  saved: readonly number[],
+  figures: Float64Array,
 ): void {
-  for (let i = 0; i < direction.indices.length; i += 1)
-    setParameter(parameters, direction.indices[i]!, saved[i]!);
-  if (direction.movesTravel) refresh(prepared);
-}
-
-/** The figures of a direction as they stand. */
-export function figuresOf(parameters: Parameters, direction: Direction): readonly number[] {
-  return direction.indices.map((index) => parameter(parameters, index));
+  moveFrom(parameters, prepared, direction, figures, 0);
 }

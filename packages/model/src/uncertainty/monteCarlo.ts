@@ -19,7 +19,7 @@ export function drawInputs(
   visit: (draw: number) => void,
 ): void {
   const random = seededRandom(seed);
-  const saved = directions.map((direction) => figuresOf(parameters, direction));
+  const figures = figuresOf(parameters);
   for (let draw = 0; draw < count; draw += 1) {
     try {
       for (const direction of directions) {
@@ -27,9 +27,7 @@ export function drawInputs(
       }
       visit(draw);
     } finally {
-      directions.forEach((direction, j) => {
-        restore(parameters, prepared, direction, saved[j]!);
-      });
+      for (const direction of directions) restore(parameters, prepared, direction, figures);
     }
   }
 }

@@ -50,7 +50,7 @@ function weighedAgain(machine: WeighedSI, input: UncertainInput): PointMass {
   const parameters = parametersOf(machine);
   const prepared = prepare(parameters.machine);
   const [direction] = directionsOf(parameters, [input]);
-  const saved = figuresOf(parameters, direction!);
+  const saved = figuresOf(parameters);
   const side = (change: number): PointMass => {
     moveAlong(parameters, prepared, direction!, change);
     const answer = weigh(parameters.machine, parameters.machine.weighing);
@@ -128,7 +128,7 @@ describe('a load weighed aboard', () => {
     const parameters = parametersOf(weighed);
     const prepared = prepare(parameters.machine);
     const [direction] = directionsOf(parameters, [input]);
-    const saved = figuresOf(parameters, direction!);
+    const saved = figuresOf(parameters);
     const step = 0.1 * input.deviation;
     const [above, below] = [step, -step].map((change) => {
       moveAlong(parameters, prepared, direction!, change);

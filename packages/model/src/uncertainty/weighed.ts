@@ -136,7 +136,7 @@ function movesOf<M extends MachineSI>(
   const { step } = direction;
   const part = machine[weighed.part];
   const own = { ...part };
-  const saved = figuresOf(parameters, direction);
+  const saved = figuresOf(parameters);
   const change = new Float64Array(4);
   const slopes: Record<string, number> = {};
   let miss = 0;
