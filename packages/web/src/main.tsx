@@ -5,36 +5,58 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import demo from '../../../examples/two-and-a-box.json';
 import { App } from './app/App.tsx';
+import { beginning } from './app/beginning.ts';
 import { broughtFile } from './app/broughtFile.ts';
-import { keepOnShelf } from './app/keeper.ts';
+import { createKeeper } from './app/keeper.ts';
 import { watchForNewerPage } from './app/newerPage.ts';
 import { newId } from './app/newId.ts';
-import { createJobStore } from './job/jobStore.ts';
-import { openShelf } from './storage/shelf.ts';
+import { isAtRisk } from './app/saving.ts';
+import { isAside, showBrokenPage } from './app/showBrokenPage.tsx';
+import { createJobStore, type JobState } from './job/jobStore.ts';
+import { remember, remembered } from './storage/remembered.ts';
+import { askToPersist, openShelf } from './storage/shelf.ts';
 import type { Post } from './worker/planClient.ts';
+
+const ON_TABLE = 'sagwright-on-table';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no element with the id "page"');
-const root = createRoot(page);
 const shelf = openShelf();
 const makeWorker = (): Post => new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
 
 const newer = watchForNewerPage();
-const [latest, brought] = await Promise.all([shelf.latest(), broughtFile()]);
-const store = createJobStore(
-  brought?.kind === 'job'
-    ? { id: newId('job'), document: brought.job, changes: [] }
-    : (latest ?? { id: newId('job'), document: demo, changes: [] }),
+const brought = await broughtFile();
+const demoJob: JobState = { id: newId('job'), document: demo, changes: [] };
+const begun = await beginning(brought, isAside() ? null : shelf, remembered(ON_TABLE), demoJob);
+const store = createJobStore(begun.job);
+const keeper = createKeeper(
+  {
+    store,
+    shelf,
+    pages: new BroadcastChannel('sagwright-kept'),
+    askToPersist,
+    now: () => new Date().toISOString(),
+    newId: () => newId('job'),
+  },
+  begun.kept,
+  begun.saving,
 );
-const keeper = keepOnShelf(store, shelf, () => new Date().toISOString());
-root.render(
+if (brought?.kind === 'job') keeper.keepNow();
+const rememberTable = (): void => remember(ON_TABLE, store.state().id);
+rememberTable();
+store.subscribe(rememberTable);
+addEventListener('beforeunload', (event) => {
+  if (isAtRisk(keeper.state()) && store.state().changes.length > 0) event.preventDefault();
+});
+
+createRoot(page, { onUncaughtError: (error) => showBrokenPage(error, store) }).render(
   <StrictMode>
     <App
       store={store}
       shelf={shelf}
+      keeper={keeper}
       newer={newer}
       makeWorker={makeWorker}
-      saving={keeper}
       broken={brought?.kind === 'broken' ? brought : null}
     />
   </StrictMode>,

@@ -1,18 +1,19 @@
 import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
-import type { BrokenFileOpened } from '../files/readFile.ts';
-import { useDrop } from '../files/useDrop.ts';
+import { type Door, JobDoor, SHUT } from '../files/JobDoor.tsx';
+import type { BrokenFileOpened } from '../files/openFile.ts';
 import { nextUndo } from '../job/edits.ts';
-import type { JobState, JobStore } from '../job/jobStore.ts';
+import type { JobStore } from '../job/jobStore.ts';
 import type { MachineSheet } from '../machine/sheets.ts';
 import { useMedia } from '../machine/useMedia.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { setUps } from '../words/machine.ts';
 import type { Post } from '../worker/planClient.ts';
 import { chooseSays } from './chooseSays.ts';
-import { JobStrip, type Saving } from './JobStrip.tsx';
+import { JobStrip } from './JobStrip.tsx';
+import { KeepingNotice } from './KeepingNotice.tsx';
+import type { Keeper } from './keeper.ts';
 import { NewerNotice } from './NewerNotice.tsx';
 import type { NewerPage } from './newerPage.ts';
-import { newId } from './newId.ts';
 import { OpenTab } from './OpenTab.tsx';
 import { ProblemList } from './ProblemList.tsx';
 import { useSession } from './session.ts';
@@ -23,34 +24,29 @@ import { usePageKeys } from './usePageKeys.ts';
 import './app.css';
 
 const FiguresSheet = lazy(() => import('../machine/figures/FiguresSheet.tsx'));
-const BrokenFile = lazy(() => import('../files/BrokenFile.tsx'));
-const FirstPlan = lazy(() => import('../machine/FirstPlan.tsx'));
-const JobsSheet = lazy(() => import('../files/JobsSheet.tsx'));
 const noField = { kind: 'figures', path: null } as const;
 const KeyList = lazy(() => import('./KeyList.tsx'));
 
 interface AppProps {
   readonly store: JobStore;
   readonly shelf: Shelf;
+  readonly keeper: Keeper;
   readonly newer: NewerPage;
   /** A file that was brought along and could not be read as a job. */
   readonly broken: BrokenFileOpened | null;
   readonly makeWorker: () => Post;
-  readonly saving: { readonly state: () => Saving; readonly subscribe: (listener: () => void) => () => void };
 }
 
 /** The whole page: the strip on top, the thumb index, and the tab that is open. */
-export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProps) {
+export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProps) {
   const [{ tab, load, shown }, look] = useSession();
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
   const [keys, setKeys] = useState(false);
-  const [jobs, setJobs] = useState(false);
-  const [first, setFirst] = useState(false);
-  const [opened, setOpened] = useState(broken);
+  const [door, setDoor] = useState<Door>(broken === null ? SHUT : { kind: 'broken file', file: broken });
   const [theme, setTheme] = useTheme();
   const wide = useMedia('(min-width: 1200px)');
   const table = usePlannedJob(store, 'typed', makeWorker);
-  const kept = useSyncExternalStore(saving.subscribe, saving.state);
+  const kept = useSyncExternalStore(keeper.subscribe, keeper.state);
   const job = jobOf(table.state);
   const undo = nextUndo(table.state.changes);
   usePageKeys({
@@ -59,22 +55,14 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
     onUndo: store.undo,
     onList: () => setKeys(true),
   });
-  const lay = (document: unknown, id = newId('job'), changes: JobState['changes'] = []): void => {
-    store.lay({ id, document, changes });
+  const onLaid = (): void => {
     look({ load: null, shown: 'asFound' });
     setSheet(null);
-    setOpened(null);
-    setJobs(false);
-    setFirst(false);
   };
-  const openFile = (name: string, text: string): void => {
-    void import('../files/readFile.ts').then(({ readFile }) => {
-      const file = readFile(name, text);
-      if (file.kind === 'job') lay(file.job);
-      else setOpened(file);
-    });
+  const showAsKept = async (): Promise<void> => {
+    const there = await shelf.one(table.state.id);
+    if (there !== null) keeper.layKept(there);
   };
-  useDrop(openFile);
   const goToField = (path: string): void => {
     look({ tab: 'machine' });
     setSheet({ kind: 'figures', path });
@@ -88,29 +76,20 @@ export function App({ store, shelf, newer, broken, makeWorker, saving }: AppProp
           saving={kept}
           undoes={undo?.words ?? null}
           theme={theme}
-          onJobs={() => setJobs(!jobs)}
+          onJobs={() => setDoor(door.kind === 'jobs' ? SHUT : { kind: 'jobs' })}
           onUndo={store.undo}
           onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
         />
         <main className="app-main" aria-busy={table.behind}>
           <NewerNotice newer={newer} />
-          <Suspense>
-            {opened !== null && <BrokenFile file={opened} onMend={lay} onClose={() => setOpened(null)} />}
-            {first && <FirstPlan onMade={lay} onClose={() => setFirst(false)} />}
-            {jobs && (
-              <JobsSheet
-                shelf={shelf}
-                onFile={openFile}
-                onKept={({ id, document, changes }) => lay(document, id, changes)}
-                onEmpty={() => void import('../files/emptyJob.ts').then(({ emptyJob }) => lay(emptyJob()))}
-                onFirst={() => {
-                  setJobs(false);
-                  setFirst(true);
-                }}
-                onClose={() => setJobs(false)}
-              />
-            )}
-          </Suspense>
+          <KeepingNotice
+            keeper={keeper}
+            onToFile={() =>
+              void import('../files/saveJob.ts').then(({ saveJob }) => saveJob(table.state.document))
+            }
+            onShowIt={() => void showAsKept()}
+          />
+          <JobDoor door={door} onDoor={setDoor} shelf={shelf} keeper={keeper} onLaid={onLaid} />
           <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
           {table.view === null && table.problems.length > 0 && (
             <Suspense>

@@ -1,8 +1,7 @@
 import { Button } from 'react-aria-components/Button';
 import { strip } from '../words/page.ts';
+import type { Saving } from './saving.ts';
 import './jobStrip.css';
-
-export type Saving = 'kept' | 'keeping' | 'not kept' | 'may be cleared' | 'changed elsewhere';
 
 interface JobStripProps {
   readonly name: string;
@@ -17,11 +16,14 @@ interface JobStripProps {
 }
 
 const savingWords: Readonly<Record<Saving, string>> = {
-  kept: strip.kept,
+  example: strip.example,
   keeping: strip.keeping,
-  'not kept': strip.notKept,
+  kept: strip.kept,
   'may be cleared': strip.mayBeCleared,
+  'no room': strip.noRoom,
+  refused: strip.refused,
   'changed elsewhere': strip.changedElsewhere,
+  'went on as a copy': strip.wentOnAsCopy,
 };
 
 /** Always on top: the jobs, this job, whether it is kept, undo. */

@@ -1,64 +1,101 @@
-import type { JobStore } from '../job/jobStore.ts';
-import { askToPersist, type Shelf } from '../storage/shelf.ts';
-import type { Saving } from './JobStrip.tsx';
-import { newId } from './newId.ts';
+import { at, write } from '../job/edits.ts';
+import type { JobState, JobStore } from '../job/jobStore.ts';
+import type { Kept, Shelf } from '../storage/shelf.ts';
+import { keeping as words } from '../words/files.ts';
+import { createKeepLine } from './keepLine.ts';
+import type { Saving } from './saving.ts';
 
-/** Keeps the job on the table on the browser's shelf a moment after each change, and says whether it is kept. */
+/** Keeps the job on the table on the browser's shelf at each change. */
 export interface Keeper {
   readonly state: () => Saving;
   readonly subscribe: (listener: () => void) => () => void;
+  /** Puts a job on the table as it lies on the shelf. */
+  readonly layKept: (kept: Kept) => void;
+  /** Keeps the job on the table as it stands. */
+  readonly keepNow: () => void;
 }
 
-const MOMENT = 150;
+/** What the keeper needs around it. */
+export interface KeeperDesk {
+  readonly store: JobStore;
+  readonly shelf: Pick<Shelf, 'keep'>;
+  /** Where the pages of this browser tell each other the id of a job that they kept. */
+  readonly pages: Pick<BroadcastChannel, 'postMessage' | 'onmessage'>;
+  /** Asks the browser to promise that it keeps what is on the shelf. */
+  readonly askToPersist: () => Promise<boolean>;
+  readonly now: () => string;
+  readonly newId: () => string;
+}
 
 /**
- * Two tabs with the same job tell each other when they keep it. The one that did not write goes on as a copy of its own from its
- * next change, so that neither writes over what the other did.
+ * `begin` is the job on the table as it was kept; null where it was not yet. No two pages write over each other: the one that
+ * comes second goes on as a copy, so that nothing is lost and nothing is mixed.
  */
-export function keepOnShelf(store: JobStore, shelf: Shelf, now: () => string): Keeper {
-  let state: Saving = 'kept';
-  let promised: 'kept' | 'may be cleared' = 'kept';
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let writtenElsewhere = false;
-  const tabs = new BroadcastChannel('sagwright-kept');
+export function createKeeper(desk: KeeperDesk, begin: Kept | null, beginsAs: Saving): Keeper {
+  const { store, shelf, pages, askToPersist, now, newId } = desk;
+  let state = beginsAs;
+  let promised: boolean | null = beginsAs === 'kept' || null;
+  let copied = false;
+  let asItLies: JobState | null = null;
+  const seen = new Map(begin === null ? [] : [[begin.id, begin.kept] as const]);
   const listeners = new Set<() => void>();
   const say = (next: Saving): void => {
     state = next;
     for (const listener of listeners) listener();
   };
-  const keep = async (): Promise<void> => {
-    const { id, document, changes } = store.state();
-    try {
-      await shelf.keep({ id, document, changes, kept: now() });
-      tabs.postMessage(id);
-      say(promised);
-    } catch {
-      say('not kept');
-    }
-  };
-  tabs.onmessage = ({ data }) => {
-    if (data !== store.state().id) return;
-    writtenElsewhere = true;
-    say('changed elsewhere');
+  const line = createKeepLine({
+    keep: async (job) => {
+      const kept = now();
+      const outcome = await shelf.keep({ ...job, kept }, seen.get(job.id) ?? null);
+      if (outcome !== 'kept') return outcome;
+      seen.set(job.id, kept);
+      pages.postMessage(job.id);
+      promised ??= await askToPersist();
+      return outcome;
+    },
+    onChangedElsewhere: (job) => {
+      copied = true;
+      const id = newId();
+      if (store.state().id === job.id) goOnAsCopy(store, id);
+      else line.add({ ...job, id });
+    },
+    onRest: (outcome) => {
+      if (outcome !== 'kept') return say(outcome);
+      say(copied ? 'went on as a copy' : promised ? 'kept' : 'may be cleared');
+      copied = false;
+    },
+  });
+  const keepTable = (): void => {
+    line.add(store.state());
+    say('keeping');
   };
   store.subscribe(() => {
-    if (writtenElsewhere) {
-      writtenElsewhere = false;
-      store.lay({ ...store.state(), id: newId('job') });
-      return;
-    }
-    say('keeping');
-    clearTimeout(timer);
-    timer = setTimeout(() => void keep(), MOMENT);
+    if (store.state() !== asItLies) keepTable();
+    else if (line.isIdle()) say(promised === false ? 'may be cleared' : 'kept');
   });
-  void askToPersist().then((answer) => {
-    promised = answer;
-  });
+  pages.onmessage = ({ data }) => {
+    if (data === store.state().id && line.isIdle()) say('changed elsewhere');
+  };
   return {
     state: () => state,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    layKept: ({ id, document, changes, kept }) => {
+      seen.set(id, kept);
+      asItLies = { id, document, changes };
+      store.lay(asItLies);
+    },
+    keepNow: keepTable,
   };
+}
+
+/** The job on the table under an id and a name of its own; the name is a change like any other. */
+function goOnAsCopy(store: JobStore, id: string): void {
+  store.lay({ ...store.state(), id });
+  store.act(words.copyNamed, (document) => {
+    const name = at(document, ['name']);
+    return typeof name === 'string' ? [write(document, ['name'], words.copyName(name))] : [];
+  });
 }

@@ -1,28 +1,40 @@
 import { registerSW } from 'virtual:pwa-register';
 
-/** A newer page waits behind this one: `take` puts it in its place. It never comes by itself while somebody works. */
+/** 'none'; 'ready': it waits behind this one; 'elsewhere': another window took it, and this one is of the page before. */
+export type NewerPageState = 'none' | 'ready' | 'elsewhere';
+
+/** A newer page, where there is one. It never comes by itself while somebody works. */
 export interface NewerPage {
-  readonly isReady: () => boolean;
+  readonly state: () => NewerPageState;
   readonly subscribe: (listener: () => void) => () => void;
+  /** Puts it in the place of this one. */
   readonly take: () => void;
 }
 
 /** Lets the page work with the network gone, and watches for a newer one. */
 export function watchForNewerPage(): NewerPage {
-  let ready = false;
+  let state: NewerPageState = 'none';
+  let asked = false;
   const listeners = new Set<() => void>();
+  const say = (next: NewerPageState): void => {
+    state = next;
+    for (const listener of listeners) listener();
+  };
   const update = registerSW({
-    onNeedRefresh: () => {
-      ready = true;
-      for (const listener of listeners) listener();
-    },
+    onNeedRefresh: () => say('ready'),
+    // The newer one has taken over: all windows hear of it, and only the one that asked is loaded again.
+    onNeedReload: () => (asked ? location.reload() : say('elsewhere')),
   });
   return {
-    isReady: () => ready,
+    state: () => state,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    take: () => void update(true),
+    take: () => {
+      if (state === 'elsewhere') return location.reload();
+      asked = true;
+      void update();
+    },
   };
 }

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { SetUpShown } from '../machine/drawingInputs.ts';
+import { remember, remembered } from '../storage/remembered.ts';
 import type { TabName } from './TabIndex.tsx';
 
 /** What was looked at last on this device, so that a reload comes back to it. */
@@ -14,8 +15,8 @@ const KEY = 'sagwright-session';
 const START: Session = { tab: 'machine', load: null, shown: 'asFound' };
 
 export function useSession(): readonly [Session, (change: Partial<Session>) => void] {
-  const [session, setSession] = useState<Session>(() => sessionOf(localStorage.getItem(KEY)));
-  useEffect(() => localStorage.setItem(KEY, JSON.stringify(session)), [session]);
+  const [session, setSession] = useState<Session>(() => sessionOf(remembered(KEY)));
+  useEffect(() => remember(KEY, JSON.stringify(session)), [session]);
   const look = useCallback(
     (change: Partial<Session>) => setSession((before) => ({ ...before, ...change })),
     [],

@@ -1,5 +1,7 @@
+import { SheetFrame } from '../machine/SheetFrame.tsx';
 import { broken as words } from '../words/files.ts';
-import type { BrokenFileOpened } from './readFile.ts';
+import type { BrokenFileOpened } from './openFile.ts';
+import type { FileRest } from './readFile.ts';
 import { saveFile } from './saveFile.ts';
 import '../fields/key.css';
 import './brokenFile.css';
@@ -11,23 +13,46 @@ interface BrokenFileProps {
   readonly onClose: () => void;
 }
 
-/** A file that could not be planned: what is wrong with it and where, what could be read, and the way back to it as it was. */
-export default function BrokenFile({ file, onMend, onClose }: BrokenFileProps) {
-  const { name, problems, rest, text, mendable } = file;
-  const list = (names: readonly string[]): string => (names.length === 0 ? words.none : names.join(', '));
+/** A file that is no job as it stands: what is wrong and where, what could be read, and the way back to it as it was. */
+export default function BrokenFile({ file: opened, onMend, onClose }: BrokenFileProps) {
+  const { name, file, verdict, problems, rest, mendable } = opened;
   return (
-    <section className="broken-file" aria-labelledby="broken-file-title">
-      <h2 id="broken-file-title">{words.title(name)}</h2>
-      <p>{words.nothingChanged}</p>
-      <p>{words.count(problems.length)}</p>
-      <ol>
-        {problems.map(({ path, message }) => (
-          <li key={path + message}>
-            {message}
-            {path !== '' && <span className="problem-list-path">{path}</span>}
-          </li>
-        ))}
-      </ol>
+    <div className="broken-file">
+      <SheetFrame title={words.title[verdict](name)} note={words.nothingChanged} onClose={onClose}>
+        <div className="broken-file-keys">
+          {mendable !== null && (
+            <button type="button" className="key" data-do onClick={() => onMend(mendable)}>
+              {words.mend}
+            </button>
+          )}
+          {file !== null && (
+            <button type="button" className="key" onClick={() => saveFile(name, file)}>
+              {words.asItWas}
+            </button>
+          )}
+        </div>
+        <div className="broken-file-parts">
+          <section>
+            <h3>{words.count(problems.length)}</h3>
+            <ol>
+              {problems.map(({ path, message }) => (
+                <li key={path + message}>
+                  {message}
+                  {path !== '' && <span className="problem-list-path">{path}</span>}
+                </li>
+              ))}
+            </ol>
+          </section>
+          {rest !== null && <Rest rest={rest} />}
+        </div>
+      </SheetFrame>
+    </div>
+  );
+}
+
+function Rest({ rest }: { readonly rest: FileRest }) {
+  return (
+    <section>
       <h3>{words.rest}</h3>
       <dl>
         <dt>{words.name}</dt>
@@ -35,23 +60,15 @@ export default function BrokenFile({ file, onMend, onClose }: BrokenFileProps) {
         <dt>{words.machine}</dt>
         <dd>{rest.machine ?? words.none}</dd>
         <dt>{words.springs}</dt>
-        <dd>{list(rest.springs)}</dd>
+        <dd>{listed(rest.springs)}</dd>
         <dt>{words.loads}</dt>
-        <dd>{list(rest.loads)}</dd>
+        <dd>{listed(rest.loads)}</dd>
       </dl>
-      <div className="broken-file-keys">
-        {mendable !== null && (
-          <button type="button" className="key" data-do onClick={() => onMend(mendable)}>
-            {words.mend}
-          </button>
-        )}
-        <button type="button" className="key" onClick={() => saveFile(name, text)}>
-          {words.asItWas}
-        </button>
-        <button type="button" className="key" onClick={onClose}>
-          {words.close}
-        </button>
-      </div>
     </section>
   );
+}
+
+/** By semicolons, since names of loads have commas of their own. */
+function listed(names: readonly string[]): string {
+  return names.length === 0 ? words.none : names.join('; ');
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { at } from '../job/edits.ts';
 import type { Kept } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
+import { JobLine, nameOf } from './JobLine.tsx';
 
 interface KeptJobProps {
   readonly kept: Kept;
@@ -12,40 +12,37 @@ interface KeptJobProps {
 /** One job on the shelf; removing it asks first. */
 export function KeptJob({ kept, onOpen, onRemove }: KeptJobProps) {
   const [asking, setAsking] = useState(false);
-  const name = String(at(kept.document, ['name']) ?? kept.id);
-  const machine = String(at(kept.document, ['machine', 'name']) ?? '');
-  if (asking) {
-    return (
-      <li className="jobs-asking">
-        <p>{words.removeSure(name)}</p>
-        <button type="button" className="key" onClick={onRemove}>
-          {words.removeYes}
-        </button>
-        <button type="button" className="key" onClick={() => setAsking(false)}>
-          {words.removeNo}
-        </button>
-      </li>
-    );
-  }
+  const name = nameOf(kept.document);
   return (
-    <li>
-      <div>
-        <strong>{name}</strong>
-        <p className="jobs-quiet">
-          {machine}, {words.keptAt(new Date(kept.kept).toLocaleString())}
-        </p>
-      </div>
-      <button type="button" className="key" aria-label={`${words.open} ${name}`} onClick={onOpen}>
-        {words.open}
-      </button>
+    <JobLine document={kept.document} says={words.keptAt(moment(kept.kept))}>
       <button
         type="button"
         className="key"
-        aria-label={`${words.remove} ${name}`}
-        onClick={() => setAsking(true)}
+        aria-label={words.removeOf(name)}
+        aria-expanded={asking}
+        onClick={() => setAsking(!asking)}
       >
         {words.remove}
       </button>
-    </li>
+      <button type="button" className="key" aria-label={words.openOf(name)} onClick={onOpen}>
+        {words.open}
+      </button>
+      {asking && (
+        <div className="jobs-asking" role="alert">
+          <p>{words.removeSure}</p>
+          <button type="button" className="key" onClick={onRemove}>
+            {words.removeYes}
+          </button>
+          <button type="button" className="key" onClick={() => setAsking(false)}>
+            {words.removeNo}
+          </button>
+        </div>
+      )}
+    </JobLine>
   );
+}
+
+/** Day and time as this device writes them, without the seconds. */
+function moment(iso: string): string {
+  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }

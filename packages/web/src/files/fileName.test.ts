@@ -7,6 +7,7 @@ test.each([
   ['Überfahrt №3', 'uberfahrt-no3.json'],
   ['...', 'job.json'],
   ['../../etc/passwd', 'etc-passwd.json'],
+  [undefined, 'job.json'],
 ])('%s is saved as %s', (name, file) => {
   expect(jobFileName(name)).toBe(file);
 });

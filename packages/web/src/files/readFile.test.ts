@@ -1,32 +1,56 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readFile } from './readFile.ts';
+import { broken as words } from '../words/files.ts';
+import { type BrokenRead, readFile } from './readFile.ts';
 
 const demo = readFileSync(new URL('../../../../examples/two-and-a-box.json', import.meta.url), 'utf8');
 
+function brokenRead(text: string): BrokenRead {
+  const read = readFile(text);
+  if (read.kind === 'job') throw new Error('it was read');
+  return read;
+}
+
 test('a good file is a job', () => {
-  const opened = readFile('demo.json', demo);
-  expect(opened.kind === 'job' && opened.job.machine.name).toBe('the slate tourer');
+  const read = readFile(demo);
+  expect(read.kind === 'job' && read.job.machine.name).toBe('the slate tourer');
 });
 
 test('a file with a wrong field tells its place, shows its rest, and can be mended on the page', () => {
-  const opened = readFile('demo.json', demo.replace('"version": 1,', '"version": 1, "colour": "red",'));
-  if (opened.kind !== 'broken') throw new Error('it was read');
-  expect(opened.problems.map(({ path }) => path)).toEqual(['colour']);
-  expect(opened.rest.machine).toBe('the slate tourer');
-  expect(opened.rest.loads).toHaveLength(5);
-  expect(opened.mendable).not.toBeNull();
-  expect(opened.text).toContain('"colour"');
+  const read = brokenRead(demo.replace('"version": 1,', '"version": 1, "colour": "red",'));
+  expect(read.verdict).toBe('problems');
+  expect(read.problems.map(({ path }) => path)).toEqual(['colour']);
+  expect(read.rest?.machine).toBe('the slate tourer');
+  expect(read.rest?.loads).toHaveLength(5);
+  expect(read.mendable).toHaveProperty('colour', 'red');
+});
+
+test('a file with a field twice is not mended on the page, where one of the two would be lost', () => {
+  const read = brokenRead(demo.replace('"name": "the slate tourer"', '"name": "one", "name": "two"'));
+  expect(read.problems.map(({ path }) => path)).toEqual(['machine.name']);
+  expect(read.mendable).toBeNull();
 });
 
 test.each([
-  ['a newer version', demo.replace('"version": 1,', '"version": 7,'), 'version'],
-  ['noise', 'x'.repeat(1_000_000), ''],
-  ['nothing', '', ''],
-  ['a list', '[1, 2]', ''],
-])('%s has one clear message and nothing to mend', (_, text, path) => {
-  const opened = readFile('file.json', text);
-  if (opened.kind !== 'broken') throw new Error('it was read');
-  expect(opened.problems.map((problem) => problem.path)).toEqual([path]);
-  expect(opened.mendable).toBeNull();
+  ['a newer version', demo.replace('"version": 1,', '"version": 7,'), 'newer version', 'version'],
+  ['noise', 'x'.repeat(1_000_000), 'unreadable', ''],
+  ['a job broken off', demo.slice(0, 5000), 'unreadable', ''],
+  ['five million characters', ' '.repeat(4_999_999).concat('1'), 'unreadable', ''],
+  ['a list', '[1, 2]', 'no job', ''],
+  ['a document of another kind', '{"format": "recipe"}', 'no job', 'format'],
+] as const)('%s has one clear message and nothing to mend', (_, text, verdict, path) => {
+  const read = brokenRead(text);
+  expect(read.verdict).toBe(verdict);
+  expect(read.problems.map((problem) => problem.path)).toEqual([path]);
+  expect(read.mendable).toBeNull();
+});
+
+test.each(['', ' \n', '\uFEFF'])('an empty file is called empty (%j)', (text) => {
+  expect(brokenRead(text).problems).toEqual([{ path: '', message: words.empty }]);
+});
+
+test('a file of a newer version changes nothing, and still says whose it is', () => {
+  const { verdict, rest } = brokenRead(demo.replace('"version": 1,', '"version": 7,'));
+  expect(words.title[verdict]('mine.json')).toBe('File from a newer version; nothing changed.');
+  expect(rest?.machine).toBe('the slate tourer');
 });

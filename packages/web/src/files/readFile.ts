@@ -1,17 +1,19 @@
+import type { ProblemCode } from '@sagwright/records/problem';
 import { readJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
+import { broken as words } from '../words/files.ts';
 import type { PageProblem } from '../worker/messages.ts';
 
-/** A file that was opened: a job, or all that keeps it from being one, with what can be shown of it and its text as it was. */
-export type OpenedFile = { readonly kind: 'job'; readonly job: JobDocument } | BrokenFileOpened;
+/** A text that was read: a job, or all that keeps it from being one, with what can be shown of it. */
+export type ReadFile = { readonly kind: 'job'; readonly job: JobDocument } | BrokenRead;
 
-export interface BrokenFileOpened {
+export interface BrokenRead {
   readonly kind: 'broken';
-  readonly name: string;
-  readonly text: string;
+  readonly verdict: 'newer version' | 'no job' | 'unreadable' | 'problems';
   readonly problems: readonly PageProblem[];
-  readonly rest: FileRest;
-  /** The file as data, where it can be laid on the table to be mended there; null where it is no job at all. */
+  /** Null where nothing of it could be read. */
+  readonly rest: FileRest | null;
+  /** The file as data, where it can be laid on the table to be mended there without loss; null where it cannot. */
   readonly mendable: unknown;
 }
 
@@ -23,12 +25,26 @@ export interface FileRest {
   readonly loads: readonly string[];
 }
 
-export function readFile(name: string, text: string): OpenedFile {
+export function readFile(text: string): ReadFile {
+  if (text.trim() === '') return unreadable(words.empty);
   const read = readJob(text);
   if (read.ok) return { kind: 'job', job: read.job };
   const { problems, partial } = read;
-  const mendable = isJobLike(partial) ? partial : null;
-  return { kind: 'broken', name, text, problems, rest: restOf(partial), mendable };
+  const codes = new Set(problems.map(({ code }) => code));
+  const mendable = isJobLike(partial) && !codes.has('nameTwice') ? partial : null;
+  return { kind: 'broken', verdict: verdictOn(codes), problems, rest: restOf(partial), mendable };
+}
+
+/** A file of which nothing can be read, and why. */
+export function unreadable(message: string): BrokenRead {
+  const problems = [{ path: '', message }];
+  return { kind: 'broken', verdict: 'unreadable', problems, rest: null, mendable: null };
+}
+
+function verdictOn(codes: ReadonlySet<ProblemCode>): BrokenRead['verdict'] {
+  if (codes.has('newerVersion')) return 'newer version';
+  if (codes.has('notAJob')) return 'no job';
+  return codes.has('notJson') || codes.has('fileTooLong') || codes.has('tooDeep') ? 'unreadable' : 'problems';
 }
 
 /** Of our format and version, with the lists that the page walks through: it can be shown while fields of it are wrong. */
@@ -44,14 +60,13 @@ function isJobLike(value: unknown): boolean {
   );
 }
 
-function restOf(partial: unknown): FileRest {
-  if (!isRecord(partial)) return { name: null, machine: null, springs: [], loads: [] };
-  return {
-    name: textOf(partial.name),
-    machine: isRecord(partial.machine) ? textOf(partial.machine.name) : null,
-    springs: namesOf(partial.springs),
-    loads: namesOf(partial.loadCases),
-  };
+function restOf(partial: unknown): FileRest | null {
+  if (!isRecord(partial)) return null;
+  const name = textOf(partial.name);
+  const machine = isRecord(partial.machine) ? textOf(partial.machine.name) : null;
+  const [springs, loads] = [namesOf(partial.springs), namesOf(partial.loadCases)];
+  const found = name ?? machine ?? springs[0] ?? loads[0];
+  return found === undefined || found === null ? null : { name, machine, springs, loads };
 }
 
 function namesOf(list: unknown): readonly string[] {

@@ -1,6 +1,6 @@
-/** Hands a text to the browser to be saved as a file. */
-export function saveFile(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+/** Hands a file to the browser to be saved. */
+export function saveFile(name: string, content: Blob | string): void {
+  const url = URL.createObjectURL(new Blob([content], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

@@ -11,9 +11,12 @@ export const strip = {
   nothingToUndo: 'Nothing to undo',
   kept: 'Kept on this device',
   keeping: 'Keeping …',
-  notKept: 'Not kept: copy it to a file',
-  mayBeCleared: 'This browser may clear itself. Copy to a file',
-  changedElsewhere: 'Changed in another tab: from here on a copy',
+  example: 'Invented example',
+  noRoom: 'Not kept: no room',
+  refused: 'Not kept by this browser',
+  mayBeCleared: 'Kept, but this browser may clear itself',
+  changedElsewhere: 'Changed in another window',
+  wentOnAsCopy: 'Kept, as a copy',
   working: 'working it out …',
   theme: { sun: 'Truck colours', truck: 'Sun colours' },
 } as const;
@@ -21,5 +24,5 @@ export const strip = {
 export const problems = {
   title: 'This job has no plan yet',
   goTo: 'Go to the field',
-  old: 'What is shown is the last plan that could be worked out.',
+  old: 'What is shown below is the last plan that could be worked out.',
 } as const;
