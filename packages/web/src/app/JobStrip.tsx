@@ -1,4 +1,3 @@
-import { Button } from 'react-aria-components/Button';
 import { strip } from '../words/page.ts';
 import type { Saving } from './saving.ts';
 import './jobStrip.css';
@@ -31,12 +30,12 @@ export function JobStrip(props: JobStripProps) {
   const { name, machine, saving, undoes, theme, onJobs, onUndo, onTheme } = props;
   return (
     <header className="job-strip">
-      <Button className="job-strip-key" onPress={onJobs}>
+      <button type="button" className="job-strip-key" onClick={onJobs}>
         <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
           <path d="M1 2h30M1 11h30M1 20h30" />
         </svg>
         {strip.jobs}
-      </Button>
+      </button>
       <div className="job-strip-job">
         <h1>{name}</h1>
         <p>{machine}</p>
@@ -44,16 +43,17 @@ export function JobStrip(props: JobStripProps) {
       <p className="job-strip-saving" role="status" data-saving={saving}>
         {savingWords[saving]}
       </p>
-      <Button className="job-strip-key job-strip-theme" onPress={onTheme}>
+      <button type="button" className="job-strip-key job-strip-theme" onClick={onTheme}>
         <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
           <path d="M16 3v16a8 8 0 0 0 0-16Zm0 0a8 8 0 0 0 0 16" />
         </svg>
         <span>{strip.theme[theme]}</span>
-      </Button>
-      <Button
+      </button>
+      <button
+        type="button"
         className="job-strip-key job-strip-undo"
-        isDisabled={undoes === null}
-        onPress={onUndo}
+        disabled={undoes === null}
+        onClick={onUndo}
         aria-keyshortcuts="Control+Z"
         aria-label={undoes === null ? strip.nothingToUndo : strip.undoOf(undoes)}
       >
@@ -61,7 +61,7 @@ export function JobStrip(props: JobStripProps) {
           <path d="M11 2 4 9l7 7M5 9h15a6 6 0 0 1 0 12h-4" />
         </svg>
         <span className="job-strip-undoes">{undoes === null ? strip.undo : strip.undoOf(undoes)}</span>
-      </Button>
+      </button>
     </header>
   );
 }
