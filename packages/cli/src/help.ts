@@ -81,12 +81,12 @@ const open = `sagwright open [FILE]: the workbench in a browser.
   sagwright open                what was on the table last, or the demo job
   sagwright open my-job.json    this job; the file itself is not touched
   sagwright open --no-browser   only prints the address
-  sagwright open --port 4173    at a port of your own; else a free one
+  sagwright open --port 8080    at a port of your own; else at 7263
 
-It is served to this machine only. The page keeps its work in the browser and
-works with the network gone. Ctrl+C ends the serving.
+It is served to this machine only. The page keeps its jobs in the browser, by
+port, and works with the network gone. Ctrl+C ends the serving.
 
-Exit code: 0 ended · 2 not understood · 3 no page built, or no such file
+Exit code: 0 ended · 2 not understood · 3 no page built, port taken, no such file
 `;
 
 const commands: ReadonlyMap<string, string> = new Map([

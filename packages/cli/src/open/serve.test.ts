@@ -1,4 +1,5 @@
 import { mkdtemp, writeFile } from 'node:fs/promises';
+import { get } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -25,13 +26,30 @@ test('a port that is taken is told, not swallowed', async () => {
   await first.close();
 });
 
-test('a job file is handed over as it is when the page asks, and not where there is none', async () => {
+test('a job file is handed over to the byte when the page asks, and not where there is none', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'page-'));
   await writeFile(join(folder, 'index.html'), '<p>here</p>');
-  const served = await servePage(folder, 0, () => '{"format": 1}');
-  expect(await (await fetch(`${served.url}job.json`)).text()).toBe('{"format": 1}');
+  const bytes = Buffer.of(0xef, 0xbb, 0xbf, 0x7b, 0xff, 0x7d);
+  const served = await servePage(folder, 0, bytes);
+  const handed = await fetch(`${served.url}job.json`);
+  expect(Buffer.from(await handed.arrayBuffer())).toEqual(bytes);
   await served.close();
   const without = await servePage(folder, 0);
   expect((await fetch(`${without.url}job.json`)).status).toBe(404);
   await without.close();
+});
+
+test('nothing is given to a page that asks by a name of its own', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'page-'));
+  await writeFile(join(folder, 'index.html'), '<p>here</p>');
+  const served = await servePage(folder, 0, Buffer.from('{}'));
+  const status = await new Promise((resolve, reject) => {
+    const headers = { host: 'strange.example' };
+    get(`${served.url}job.json`, { headers }, (answer) => resolve(answer.resume().statusCode)).on(
+      'error',
+      reject,
+    );
+  });
+  expect(status).toBe(421);
+  await served.close();
 });

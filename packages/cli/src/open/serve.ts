@@ -1,4 +1,4 @@
-import { createServer, type ServerResponse } from 'node:http';
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import sirv from 'sirv';
 
@@ -9,23 +9,20 @@ export interface Served {
 }
 
 /**
- * Serves the built page in `folder` to this machine (loopback). Port 0 lets the system choose a free one. `job` reads the text of a
- * job file that the page may ask for at /job.json; null: there is none.
+ * Serves the built page in `folder` to this machine (loopback). Port 0 lets the system choose a free one. `job` is what a
+ * job file holds, for the page to ask for at /job.json; null: there is none.
  * Rejects where the port is taken or not allowed, with the system's own error.
  */
-export function servePage(folder: string, port: number, job: (() => string) | null = null): Promise<Served> {
+export function servePage(folder: string, port: number, job: Buffer | null = null): Promise<Served> {
   const files = sirv(folder, { etag: true, single: true, setHeaders: (response) => setHeaders(response) });
   const server = createServer((request, response) => {
-    if (job !== null && request.url === '/job.json') {
-      setHeaders(response);
-      response.setHeader('Content-Type', 'application/json');
-      response.end(job());
-      return;
+    if (!isAskedByItsAddress(request)) return refuse(response, 421, 'Asked by a name that is not its own');
+    if (job === null || request.url !== '/job.json') {
+      return files(request, response, () => refuse(response, 404, 'Not found'));
     }
-    files(request, response, () => {
-      response.statusCode = 404;
-      response.end('Not found');
-    });
+    setHeaders(response);
+    response.setHeader('Content-Type', 'application/json');
+    response.end(job);
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);
@@ -41,6 +38,16 @@ export function servePage(folder: string, port: number, job: (() => string) | nu
       });
     });
   });
+}
+
+/** A strange page whose own name was made to lead to this machine asks by that name, and gets no job. */
+function isAskedByItsAddress({ headers }: IncomingMessage): boolean {
+  return /^(127\.0\.0\.1|localhost)(:\d+)?$/.test(headers.host ?? '');
+}
+
+function refuse(response: ServerResponse, status: number, words: string): void {
+  response.statusCode = status;
+  response.end(words);
 }
 
 /** The page asks nothing of any other machine, and no other page may frame it. */
