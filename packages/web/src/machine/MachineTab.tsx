@@ -34,16 +34,17 @@ export function MachineTab(props: MachineTabProps) {
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
   const open = sheet ?? (wide && beside === null ? ({ kind: 'load' } as const) : null);
   const picture = useRef<HTMLDivElement>(null);
-  useMachineKeys({ view, load, onChoose, onLadder: setLadder });
   useEffect(() => {
     if (sheet !== null && !wide) showBelow(picture.current, sheet.kind);
   }, [sheet, wide]);
 
   function choose(id: string | null): void {
     onChoose(id);
-    if (sheet?.kind === 'thing' || sheet?.kind === 'put on' || sheet?.kind === 'why') onSheet(null);
+    if (sheet?.kind === 'thing' || sheet?.kind === 'put on') onSheet(null);
+    if (sheet?.kind === 'why') onSheet(ofLoad(sheet, id));
   }
 
+  useMachineKeys({ view, load, onChoose: choose, onLadder: setLadder });
   return (
     <div className="machine-tab" data-open={open?.kind} data-beside={beside !== null || undefined}>
       <LoadStrip loads={view.loads} chosen={load.id} onChoose={choose} onSheet={onSheet} />
@@ -69,6 +70,13 @@ export function MachineTab(props: MachineTabProps) {
       {!wide && load.id !== null && <LimitList load={load} onSheet={onSheet} />}
     </div>
   );
+}
+
+/** The same figure of another load. */
+function ofLoad(sheet: Extract<MachineSheet, { kind: 'why' }>, load: string | null): MachineSheet {
+  const { question } = sheet;
+  if (question.of === 'plan') return sheet;
+  return { kind: 'why', question: { of: 'stand', asked: { ...question.asked, load } } };
 }
 
 /**
