@@ -3,9 +3,9 @@ import { cpus } from 'node:os';
 import { balanceLines } from './balanceLines.ts';
 import { drawLines } from './drawLines.ts';
 import { loadedMachines } from './machines.ts';
-import { planLines } from './planLines.ts';
+import { jobLines, planLines } from './planLines.ts';
 import { tableOf } from './table.ts';
 
-const lines = [...balanceLines(loadedMachines()), ...planLines(), ...drawLines()];
+const lines = [...balanceLines(loadedMachines()), ...planLines(), ...jobLines(), ...drawLines()];
 console.log(`${cpus()[0]?.model ?? 'unknown processor'}, one core, Node ${process.versions.node}\n`);
 console.log(tableOf(lines));

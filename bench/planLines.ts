@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import type { Planned } from '@sagwright/model/plan/answer';
 import { plan } from '@sagwright/model/plan/plan';
 import type { PlanQuestion } from '@sagwright/model/plan/question';
+import { readJob } from '@sagwright/records/read';
+import { planJob } from '@sagwright/workbench/path';
 import { invented } from './question.ts';
 import { type Line, rounded } from './table.ts';
 import { timesOf } from './times.ts';
@@ -25,6 +28,28 @@ export function planLines(): readonly Line[] {
     { name: 'drawn ratio curve, median', figure: rounded(drawnTimes.median), unit: 'ms', aim: AIM },
     { name: 'drawn ratio curve, 95th percentile', figure: rounded(drawnTimes.p95), unit: 'ms', aim: AIM },
   ];
+}
+
+/** How long the whole way of a job takes: read from its text, checked, brought into SI with its ±, planned. */
+export function jobLines(): readonly Line[] {
+  const file = 'examples/two-and-a-box.json';
+  const text = readFileSync(file, 'utf8');
+  const { springs, loads } = planned(text);
+  const times = timesOf(() => planned(text), WARM_UP, RUNS);
+  return [
+    { name: `From the text of ${file} to its plan: ${springs} springs, ${loads} loads` },
+    { name: 'median', figure: rounded(times.median), unit: 'ms', aim: AIM },
+    { name: '95th percentile', figure: rounded(times.p95), unit: 'ms', aim: AIM },
+  ];
+}
+
+function planned(text: string): { readonly springs: number; readonly loads: number } {
+  const read = readJob(text);
+  if (!read.ok) throw new Error(`the example is no job: ${read.problems[0]?.message}`);
+  const result = planJob(read.job);
+  if (!result.ok) throw new Error(`the example has no plan: ${result.problems[0]?.message}`);
+  const { rear, front, loadCases } = result.plan;
+  return { springs: rear.springs.length + front.springs.length, loads: loadCases.length };
 }
 
 /** What is timed, and that it is the whole of it: a cell without its ± would be no plan. */

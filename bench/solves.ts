@@ -81,7 +81,7 @@ function solveAll({ prepared, laden, state, settled, results }: Bench): void {
     startState(prepared, state);
     settle(prepared, state, 0, 'none', settled);
     if (!settled.converged) throw new Error(`no rest: ${settled.residual} N left over`);
-    results.set(state, RESULT * i);
+    for (let j = 0; j < 4; j += 1) results[RESULT * i + j] = state[j]!;
     results[RESULT * i + 4] = settled.residual;
   }
 }

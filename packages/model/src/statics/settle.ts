@@ -93,7 +93,7 @@ function newton(prepared: Prepared, state: State, settling: Settling, held: Held
     const frontFree = !frontHeld && isFree(state[FRONT_TRAVEL]!, frontTravelMax, gradient.front);
     out.residual = leftOver(gradient, machine.geometry.wheelbase, rearFree, frontFree);
     if (out.residual <= tolerance || still) {
-      move.fill(0);
+      // Only whether the curvature is positive is asked here; what it makes of `move` goes unused.
       out.converged = solveWheelsFirst(prepared, rearFree, frontFree, 0, move);
       return;
     }
