@@ -113,7 +113,8 @@ function fit(machine: MachineSI, name: EndName, choice: SpringChoiceSI): Fitted 
   }));
   const parameters = parametersOf({ ...machine, [name]: { ...machine[name], struts } });
   const preloads = struts.map((_, i) => parameters.indexOf.get(`${name}.struts.${i}.preload`)!);
-  return { name, choice, parameters, prepared: prepare(parameters.machine), preloads };
+  const prepared = prepare(parameters.machine);
+  return { name, choice, parameters, prepared, preloads, alone: new Map() };
 }
 
 function plannedCell(

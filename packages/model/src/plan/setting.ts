@@ -18,6 +18,8 @@ export interface Fitted {
   readonly prepared: Prepared;
   /** Places of the preloads of this end in the parameters. */
   readonly preloads: readonly number[];
+  /** With nothing aboard, by the preloads set; loads that want one setting, as at a collar's end, share it. */
+  readonly alone: Map<string, AtSetting['alone']>;
 }
 
 const NOTHING: FirstMoments = { mass: 0, momentX: 0, momentHeight: 0 };
@@ -78,7 +80,7 @@ export function atSetting(
         ? null
         : choice.freeLength - choice.solidLength - (end.strokeMax + Math.max(...preloads)),
     preloadAtExtension: Math.min(...preloads),
-    alone: aloneAt(fitted, alone),
+    alone: aloneAt(fitted, preloads, alone),
   };
 }
 
@@ -89,8 +91,21 @@ function restNear(prepared: Prepared, start: Float64Array): Rest | null {
   return cold.kind === 'rest' ? cold.rest : null;
 }
 
-/** With nothing aboard; the machine must carry nothing. */
-function aloneAt(fitted: Fitted, directions: readonly Direction[]): AtSetting['alone'] {
+/** With nothing aboard; the preloads must be set and the machine carry nothing. */
+function aloneAt(
+  fitted: Fitted,
+  preloads: readonly number[],
+  directions: readonly Direction[],
+): AtSetting['alone'] {
+  const setting = preloads.join(' ');
+  const known = fitted.alone.get(setting);
+  if (known !== undefined) return known;
+  const alone = standingAlone(fitted, directions);
+  fitted.alone.set(setting, alone);
+  return alone;
+}
+
+function standingAlone(fitted: Fitted, directions: readonly Direction[]): AtSetting['alone'] {
   const { prepared, name } = fitted;
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') return null;
