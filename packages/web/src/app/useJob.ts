@@ -39,46 +39,39 @@ export function useTable(): Table {
   return table;
 }
 
-/** What came back from the worker last, and of which job. */
+/** What came back from the worker last, and of which state of which job. */
 interface Answered {
-  readonly job: string | null;
+  readonly of: JobState | null;
   readonly view: PageView | null;
   readonly problems: readonly PageProblem[];
 }
 
-const NOTHING_YET: Answered = { job: null, view: null, problems: [] };
+const NOTHING_YET: Answered = { of: null, view: null, problems: [] };
 
 /** Plans the job of a store whenever it changes, in a worker, latest wins. Another job's plan is never shown with it. */
 export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: () => Post): Table {
   const state = useSyncExternalStore(store.subscribe, store.state);
   const [answer, setAnswer] = useState(NOTHING_YET);
-  const [answered, setAnswered] = useState<unknown>(null);
-  const asked = useRef<{ readonly seq: number | null; readonly jobs: Map<number, string> }>({
-    seq: null,
-    jobs: new Map(),
-  });
+  const asked = useRef(new Map<number, JobState>());
   const client = useMemo(() => {
     const take = (next: Answer): void => {
-      const job = asked.current.jobs.get(next.seq) ?? null;
-      for (const seq of asked.current.jobs.keys()) if (seq <= next.seq) asked.current.jobs.delete(seq);
+      const of = asked.current.get(next.seq) ?? null;
+      for (const seq of asked.current.keys()) if (seq <= next.seq) asked.current.delete(seq);
       // Not urgent: what is typed or pressed meanwhile goes first, and painting is done in slices.
-      startTransition(() => {
-        setAnswered(next.seq);
+      startTransition(() =>
         setAnswer((last) => {
-          if (next.kind === 'view') return { job, view: next.view, problems: [] };
-          return { job, view: last.job === job ? last.view : null, problems: next.problems };
-        });
-      });
+          if (next.kind === 'view') return { of, view: next.view, problems: [] };
+          return { of, view: last.of?.id === of?.id ? last.view : null, problems: next.problems };
+        }),
+      );
     };
     return createPlanClient(makeWorker(), take);
   }, [makeWorker]);
   useEffect(() => {
-    const seq = client.ask({ document: state.document, units });
-    const { jobs } = asked.current;
-    asked.current = { seq, jobs: jobs.set(seq, state.id) };
-  }, [client, state.document, state.id, units]);
-  const { view, problems } = answer.job === state.id ? answer : NOTHING_YET;
-  return { store, state, view, problems, behind: answered !== asked.current.seq, open: client.open };
+    asked.current.set(client.ask({ document: state.document, units }), state);
+  }, [client, state, units]);
+  const { of, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
+  return { store, state, view, problems, behind: of?.document !== state.document, open: client.open };
 }
 
 /** The document on the table as a job. What lies there was read as one, or is laid beside its list of problems. */
