@@ -166,6 +166,7 @@ function loadCaseSI(desk: Desk, id: string, loadCase: LoadCase, load: Load, set:
   };
 }
 
+/** What can be done at an end today: the springs at hand, the one fitted, and the one that a person picked. */
 function endQuestion(
   desk: Desk,
   name: 'rear' | 'front',
@@ -177,9 +178,10 @@ function endQuestion(
   const count = converted.machine.machine[name].struts.length;
   const strutsOf = (figure: string): readonly string[] =>
     Array.from({ length: count }, (_, i) => `${name}.struts.${i}.${figure}`);
-  const choices = inOrder(desk.job.springs).flatMap(([id, { end }]): SpringChoiceSI[] => {
+  const choices = inOrder(desk.job.springs).flatMap(([id, { end, hand }]): SpringChoiceSI[] => {
     const choice = converted.choices[id];
     if (end !== name || choice === undefined) return [];
+    if (hand === false && id !== fitted && id !== desk.job.choice?.[name]) return [];
     const inputs = inputsBelow(moves.get(partName({ of: 'choices', id }))!, {
       'spring.': strutsOf('spring.'),
       preloadAtZero: strutsOf('preload'),
