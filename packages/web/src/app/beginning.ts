@@ -1,6 +1,6 @@
 import type { OpenedFile } from '../files/openFile.ts';
 import type { JobState } from '../job/jobStore.ts';
-import { isPromised, isShelfFault, type Kept, type Shelf } from '../storage/shelf.ts';
+import { isPromised, type Kept, type Shelf } from '../storage/shelf.ts';
 import type { Saving } from './saving.ts';
 
 /** What the page begins with: a job on the table, how it is kept, and the file that could not be read as one. */
@@ -31,7 +31,7 @@ export async function beginning(
     const { id, document, changes } = kept;
     return { job: { id, document, changes }, kept, saving: (await isPromised()) ? 'kept' : 'may be cleared' };
   } catch (error) {
-    if (!isShelfFault(error)) throw error;
+    if (!(error instanceof DOMException)) throw error;
     return { job: demo, kept: null, saving: 'refused' };
   }
 }

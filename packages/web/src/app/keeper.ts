@@ -71,7 +71,7 @@ export function createKeeper(desk: KeeperDesk, begin: Kept | null, beginsAs: Sav
   };
   store.subscribe(() => {
     if (store.state() !== asItLies) keepTable();
-    else if (line.isIdle()) say(promised === false ? 'may be cleared' : 'kept');
+    else if (line.isIdle()) say(promised ? 'kept' : 'may be cleared');
   });
   pages.onmessage = ({ data }) => {
     if (data === store.state().id && line.isIdle()) say('changed elsewhere');

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { useTable } from '../app/useJob.ts';
-import { isShelfFault, type Kept, type Shelf } from '../storage/shelf.ts';
+import type { Kept, Shelf } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
 import { JobLine } from './JobLine.tsx';
 import { KeptJob } from './KeptJob.tsx';
@@ -44,7 +44,7 @@ async function allOn(shelf: Shelf): Promise<readonly Kept[] | 'unreadable'> {
   try {
     return await shelf.all();
   } catch (error) {
-    if (!isShelfFault(error)) throw error;
+    if (!(error instanceof DOMException)) throw error;
     return 'unreadable';
   }
 }

@@ -1,4 +1,3 @@
-import Dexie, { type Table } from 'dexie';
 import type { Change } from '../job/edits.ts';
 
 /** A whole document as it is kept in the browser, with what was done to it. */
@@ -13,7 +12,10 @@ export interface Kept {
 /** What became of keeping a job; 'changed elsewhere': somebody kept it since, and nothing was written. */
 export type Keeping = 'kept' | 'changed elsewhere' | 'no room' | 'refused';
 
-/** The browser's shelf of jobs: one table of whole documents. Its readers reject with a `shelfFault` where nothing can be read. */
+/**
+ * The browser's shelf of jobs: one store of whole documents, in IndexedDB. Where the browser lets nothing be read, the readers
+ * reject with a DOMException.
+ */
 export interface Shelf {
   /** Keeps a job; `seen` is when it was kept last as far as the writer knows, null where it never was. */
   readonly keep: (kept: Kept, seen: string | null) => Promise<Keeping>;
@@ -25,42 +27,89 @@ export interface Shelf {
   readonly remove: (id: string) => Promise<void>;
 }
 
+const STORE = 'jobs';
+
 export function openShelf(): Shelf {
-  const database = new Dexie('sagwright');
-  database.version(1).stores({ documents: 'id, kept' });
-  const documents = database.table('documents') as Table<Kept, string>;
-  const keepUnlessChanged = (kept: Kept, seen: string | null): Promise<Keeping> =>
-    database.transaction('rw', documents, async () => {
-      const there = await documents.get(kept.id);
-      if (there !== undefined && there.kept !== seen) return 'changed elsewhere';
-      await documents.put(kept);
-      return 'kept';
-    });
+  const database = openOnce();
+  const begin = async (mode: IDBTransactionMode): Promise<IDBTransaction> =>
+    (await database()).transaction(STORE, mode);
+  const all = async (): Promise<readonly Kept[]> => {
+    const kept: Kept[] = await answerOf((await begin('readonly')).objectStore(STORE).getAll());
+    return kept.sort((a, b) => (a.kept < b.kept ? 1 : -1));
+  };
   return {
     keep: async (kept, seen) => {
       try {
-        return await keepUnlessChanged(kept, seen);
+        return await keepUnlessChanged(await begin('readwrite'), kept, seen);
       } catch (error) {
-        if (!isShelfFault(error)) throw error;
-        return isForWantOfRoom(error) ? 'no room' : 'refused';
+        if (!(error instanceof DOMException)) throw error;
+        return error.name === 'QuotaExceededError' ? 'no room' : 'refused';
       }
     },
-    one: async (id) => (await documents.get(id)) ?? null,
-    latest: async () => (await documents.orderBy('kept').last()) ?? null,
-    all: () => documents.orderBy('kept').reverse().toArray(),
-    remove: (id) => documents.delete(id),
+    one: async (id) => (await answerOf((await begin('readonly')).objectStore(STORE).get(id))) ?? null,
+    latest: async () => (await all())[0] ?? null,
+    all,
+    remove: async (id) => {
+      const transaction = await begin('readwrite');
+      transaction.objectStore(STORE).delete(id);
+      await endOf(transaction);
+    },
   };
 }
 
-/** A fault of the browser's storage, as in a private window that lets nothing be kept; not one of this page. */
-export function isShelfFault(error: unknown): error is InstanceType<typeof Dexie.DexieError> {
-  return error instanceof Dexie.DexieError;
+/** Looking and writing are one transaction, so that no other window comes between. */
+async function keepUnlessChanged(
+  transaction: IDBTransaction,
+  kept: Kept,
+  seen: string | null,
+): Promise<Keeping> {
+  const jobs = transaction.objectStore(STORE);
+  const there: Kept | undefined = await answerOf(jobs.get(kept.id));
+  if (there !== undefined && there.kept !== seen) return 'changed elsewhere';
+  jobs.put(kept);
+  await endOf(transaction);
+  return 'kept';
 }
 
-/** A write that fails for want of room often shows as its transaction given up, with the cause inside. */
-function isForWantOfRoom(error: InstanceType<typeof Dexie.DexieError>): boolean {
-  const name = 'QuotaExceededError';
-  return error.name === name || (error.inner instanceof Error && error.inner.name === name);
+/** The database, opened when it is first needed, and anew where the browser closed it or would not open it. */
+function openOnce(): () => Promise<IDBDatabase> {
+  let opened: Promise<IDBDatabase> | null = null;
+  const forget = (): void => {
+    opened = null;
+  };
+  const open = async (): Promise<IDBDatabase> => {
+    const request = indexedDB.open('sagwright-jobs', 1);
+    request.onupgradeneeded = () => request.result.createObjectStore(STORE, { keyPath: 'id' });
+    const database = await answerOf(request);
+    database.onclose = forget;
+    database.onversionchange = () => {
+      database.close();
+      forget();
+    };
+    return database;
+  };
+  return () => {
+    if (opened === null) {
+      opened = open();
+      opened.catch(forget);
+    }
+    return opened;
+  };
+}
+
+function answerOf<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+}
+
+/** Resolves once everything in it is written; a write for which there was no room ends it with its fault. */
+function endOf(transaction: IDBTransaction): Promise<void> {
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? new DOMException('given up', 'AbortError'));
+  });
 }
 
 /** Whether the browser promises already to keep what is on the shelf; asks nobody. */
