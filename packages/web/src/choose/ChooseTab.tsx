@@ -77,7 +77,12 @@ export default function ChooseTab({ view, onField }: ChooseTabProps) {
               {words.reaches(here.adjuster.name, here.adjuster.fromWords, here.adjuster.toWords)}
             </strong>
           )}
-          {domain !== null && width > 0 && <ReachAxis domain={domain} width={width} />}
+          {domain !== null && width > 0 && (
+            <>
+              <p className="choose-quiet">{words.axis}</p>
+              <ReachAxis domain={domain} width={width} />
+            </>
+          )}
         </div>
       </div>
       {here.springs.length === 0 && <p className="choose-empty">{words.nothing}</p>}

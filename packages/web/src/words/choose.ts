@@ -5,7 +5,8 @@ export const choose = {
   rates: (count: number) => (count === 1 ? '1 rate' : `${count} rates`),
   softestFirst: 'softest first',
   reaches: (adjuster: string, from: string, to: string) => `${adjuster} reaches ${from} to ${to}`,
-  axis: (unit: string) => `${unit} from the loosest end`,
+  /** What the scale over the rows counts; the figures in the rows are what is read on the machine. */
+  axis: 'scale: mm tighter than its loosest',
   suggested: 'suggested',
   planned: 'planned',
   fitted: 'fitted now',

@@ -88,7 +88,7 @@ export function reachAxis(domain: ReachSpan, width: number): readonly TextMark[]
 export function reachLineTable(input: ReachInput): DrawingTable {
   const { fromMm, toMm } = input.collar;
   return {
-    caption: `${input.spring}: the collar reaches ${fromMm} to ${toMm} mm`,
+    caption: `${input.spring}: the collar reaches ${fromMm} to ${toMm} mm from its loosest`,
     headings: ['Load', 'Collar, mm', '± of each end', 'Verdict', 'Note'],
     rows: input.lanes.map((lane) =>
       lane.kind === 'planned'
