@@ -1,5 +1,6 @@
 import { useState, useSyncExternalStore } from 'react';
 import '../fields/key.css';
+import { remember, remembered } from '../storage/remembered.ts';
 import { keeping as words } from '../words/files.ts';
 import type { Keeper } from './keeper.ts';
 import { isAtRisk, type Saving } from './saving.ts';
@@ -12,11 +13,22 @@ interface KeepingNoticeProps {
   readonly onShowIt: () => void;
 }
 
-/** Says what one must know about the keeping of the job, with the keys for it; nothing while all is well. */
+const TOLD = 'sagwright-told-may-be-cleared';
+
+/**
+ * Says what one must know about the keeping of the job, with the keys for it; nothing while all is well. That the browser may clear
+ * itself is said once on this device, and stays on the strip.
+ */
 export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps) {
   const saving = useSyncExternalStore(keeper.subscribe, keeper.state);
-  const [later, setLater] = useState<Saving | null>(null);
-  if (!isWorded(saving) || saving === later) return null;
+  const [understood, setUnderstood] = useState<Saving | null>(() =>
+    remembered(TOLD) === null ? null : 'may be cleared',
+  );
+  if (!isWorded(saving) || saving === understood) return null;
+  const onUnderstood = (): void => {
+    setUnderstood(saving);
+    if (saving === 'may be cleared') remember(TOLD, 'yes');
+  };
   return (
     <aside className="notice" data-look={isAtRisk(saving) || undefined} role="status">
       <p>{words.says[saving]}</p>
@@ -36,8 +48,8 @@ export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps
         </button>
       )}
       {!isAtRisk(saving) && (
-        <button type="button" className="key" onClick={() => setLater(saving)}>
-          {words.later}
+        <button type="button" className="key" onClick={onUnderstood}>
+          {words.understood}
         </button>
       )}
     </aside>

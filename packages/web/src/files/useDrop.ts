@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import './dropping.css';
 
 /**
  * Takes a file that is dropped anywhere on the page. While one is held over it, the root says so (`data-dropping`), for the style.

@@ -83,7 +83,7 @@ export const keeping = {
   toFile: 'Copy to a file',
   again: 'Try again',
   showIt: 'Show it as it is there',
-  later: 'Later',
+  understood: 'Understood',
   copyNamed: 'name of the copy',
   copyName: (name: string) => `${name.slice(0, 112)}, a copy`,
 } as const;
