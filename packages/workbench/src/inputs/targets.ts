@@ -2,6 +2,7 @@ import type { SagSI, WantedSI } from '@sagwright/model/plan/wanted';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { TargetSet, Wanted } from '@sagwright/records/schema/targets';
 import { toSI } from '@sagwright/records/units';
+import { rowOfLoad } from '../targets/rowOfLoad.ts';
 import { shippedTargets, usualSet } from '../targets/shipped.ts';
 import { type Desk, inOrder, note } from './desk.ts';
 
@@ -24,7 +25,7 @@ export function wantedOfLoad(
   set: TargetSet,
 ): { readonly rear: WantedSI | null; readonly front: WantedSI | null } {
   const wanted = (end: 'rear' | 'front'): WantedSI | null => {
-    const typed = loadCase.wanted?.[end] ?? rowFor(desk, end, loadCase, set);
+    const typed = loadCase.wanted?.[end] ?? rowOfLoad(desk.job, end, loadCase, set)?.row.wanted;
     if (typed === undefined) {
       note(desk, 'no target', `loadCases.${id}.wanted.${end}`);
       return null;
@@ -32,22 +33,6 @@ export function wantedOfLoad(
     return wantedSI(typed);
   };
   return { rear: wanted('rear'), front: wanted('front') };
-}
-
-function rowFor(desk: Desk, end: 'rear' | 'front', loadCase: LoadCase, set: TargetSet): Wanted | undefined {
-  if ('scales' in loadCase) return undefined;
-  const things = Object.values(loadCase.aboard).map(({ thing }) => desk.job.things[thing]!);
-  const people = things.filter((thing) => thing.kind === 'person').length;
-  const luggage = things.some((thing) => thing.kind === 'item') ? 'with' : 'without';
-  return inOrder(set.rows)
-    .map(([, row]) => row)
-    .find(
-      (row) =>
-        row.end === end &&
-        people >= row.people.least &&
-        people <= row.people.most &&
-        (row.luggage === undefined || row.luggage === luggage),
-    )?.wanted;
 }
 
 function wantedSI(wanted: Wanted): WantedSI {
