@@ -1,5 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { lazy, memo, Suspense } from 'react';
+import { lazy, memo, Suspense, useState } from 'react';
+import type { SetUpShown } from '../machine/drawingInputs.ts';
 import { MachineTab } from '../machine/MachineTab.tsx';
 import type { MachineSheet, OpenSheet } from '../machine/sheets.ts';
 import type { Session } from './session.ts';
@@ -26,6 +27,8 @@ export const OpenTab = memo(function OpenTab({
   onLook,
   onSheet,
 }: OpenTabProps) {
+  /** Beside the springs, the machine stands as they would have it until told otherwise. */
+  const [besides, setBesides] = useState<SetUpShown>('planned');
   const goToField = (path: string): void => {
     if (!wide) onLook({ tab: 'machine' });
     onSheet({ kind: 'figures', path });
@@ -41,8 +44,8 @@ export const OpenTab = memo(function OpenTab({
       view={view}
       chosen={load}
       onChoose={(next) => onLook({ load: next })}
-      shown={shown}
-      onShow={(next) => onLook({ shown: next })}
+      shown={choose === false ? shown : besides}
+      onShow={(next) => (choose === false ? onLook({ shown: next }) : setBesides(next))}
       sheet={sheet}
       onSheet={onSheet}
       beside={choose === false ? null : choose}

@@ -1,76 +1,122 @@
-import type { LaneView, LoadView, SpringView } from '@sagwright/workbench/page/shapes';
-import { lazy, Suspense, useState } from 'react';
+import type { HandsView, LaneView, PageView, SpringView } from '@sagwright/workbench/page/shapes';
+import { useState } from 'react';
 import { LoadSign } from '../machine/LoadSign.tsx';
-import { choose as words } from '../words/choose.ts';
+import { hands as words } from '../words/choose.ts';
 import type { ChooseEnd } from './end.ts';
-
-const WhySheet = lazy(() => import('../machine/WhySheet.tsx'));
+import { SpringWhy } from './SpringWhy.tsx';
+import './springHands.css';
 
 interface SpringHandsProps {
   readonly end: ChooseEnd;
   readonly spring: SpringView;
-  readonly loads: readonly LoadView[];
+  readonly view: PageView;
   /** To the field of a path. */
   readonly onField: (path: string) => void;
 }
 
-/** What hands do with a spring for each load; what is set opens up. */
-export function SpringHands({ end, spring, loads, onField }: SpringHandsProps) {
+interface Column {
+  readonly what: 'setting' | 'length' | 'turns' | 'rests' | 'bounces';
+  readonly title: string;
+  readonly cell: (hands: HandsView) => string;
+}
+
+/** What hands set with a spring for each load, and how the machine then rests; what is set opens up. */
+export function SpringHands({ end, spring, view, onField }: SpringHandsProps) {
   const [asked, setAsked] = useState<string | null>(null);
-  const set = spring.lanes.filter((lane) => lane.hands.length > 0);
-  if (set.length === 0) return null;
+  const rows = spring.lanes.flatMap(({ hands, ...lane }) => (hands === null ? [] : [{ lane, hands }]));
+  if (rows.length === 0) return null;
+  const columns = columnsOf(end, view).filter(({ cell }) => rows.some(({ hands }) => cell(hands) !== ''));
   return (
-    <section>
-      <h4>{words.hands}</h4>
-      <ul className="spring-hands">
-        {set.map((lane) => (
-          <li key={lane.load}>
-            <LoadSign letter={lane.letter} />
-            <div>
-              <p className="choose-quiet">{loads.find((load) => load.id === lane.load)?.name}</p>
-              <Hands
-                lane={lane}
-                open={lane.load === asked}
-                onOpen={() => setAsked(asked === lane.load ? null : lane.load)}
-              />
-            </div>
-          </li>
-        ))}
-      </ul>
+    <section className="spring-hands">
+      <h4>{words.title[end]}</h4>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.load}</th>
+            {columns.map(({ what, title }) => (
+              <th key={what} scope="col" data-what={what}>
+                {title}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ lane, hands }) => (
+            <tr key={lane.load}>
+              <th scope="row">
+                <LoadOf lane={lane} view={view} />
+              </th>
+              {columns.map(({ what, title, cell }) => (
+                <td key={what} data-what={what} data-title={title}>
+                  {what === 'setting' && cell(hands) !== '' ? (
+                    <button
+                      type="button"
+                      className="choose-figure"
+                      aria-expanded={lane.load === asked}
+                      onClick={() => setAsked(asked === lane.load ? null : lane.load)}
+                    >
+                      {cell(hands)}
+                    </button>
+                  ) : (
+                    cell(hands)
+                  )}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
       {asked !== null && (
-        <div className="spring-why">
-          <Suspense>
-            <WhySheet
-              key={asked}
-              question={{ of: 'plan', asked: { figure: 'collar', end, spring: spring.id, loadCase: asked } }}
-              onSheet={(sheet) => {
-                setAsked(null);
-                if (sheet?.kind === 'figures' && sheet.path !== null) onField(sheet.path);
-              }}
-            />
-          </Suspense>
-        </div>
+        <SpringWhy
+          key={asked}
+          question={{ figure: 'collar', end, spring: spring.id, loadCase: asked }}
+          onClose={() => setAsked(null)}
+          onField={onField}
+        />
       )}
     </section>
   );
 }
 
-interface HandsProps {
-  readonly lane: LaneView;
-  readonly open: boolean;
-  readonly onOpen: () => void;
+function LoadOf({
+  lane,
+  view,
+}: {
+  readonly lane: Pick<LaneView, 'load' | 'letter'>;
+  readonly view: PageView;
+}) {
+  return (
+    <span className="spring-hands-load">
+      <LoadSign letter={lane.letter} />
+      <span>{view.loads.find(({ id }) => id === lane.load)?.name}</span>
+    </span>
+  );
 }
 
-function Hands({ lane, open, onOpen }: HandsProps) {
-  const [setting, ...others] = lane.hands;
-  return (
-    <>
-      <button type="button" className="spring-hands-open" aria-expanded={open} onClick={onOpen}>
-        {setting}
-      </button>
-      {others.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-    </>
-  );
+function columnsOf(end: ChooseEnd, view: PageView): readonly Column[] {
+  const { adjuster } = view[end];
+  return [
+    {
+      what: 'setting',
+      title: adjuster === null ? '' : words.setting(adjuster.name, adjuster.unit),
+      cell: ({ setting }) => setting ?? '',
+    },
+    {
+      what: 'length',
+      title: words.springLength(view.lengthUnit),
+      cell: ({ springLength }) => springLength ?? '',
+    },
+    { what: 'turns', title: words.turns, cell: ({ turns }) => turns.join('\n') },
+    {
+      what: 'rests',
+      title: words.rests(view.lengthUnit),
+      cell: ({ rests, share }) => (rests === null ? '' : words.restsAt(rests, share ?? '')),
+    },
+    {
+      what: 'bounces',
+      title: words.bounces,
+      cell: ({ bounces, bouncesWithoutTyre }) =>
+        bounces === null ? '' : words.bouncesAt(bounces, bouncesWithoutTyre),
+    },
+  ];
 }

@@ -1,5 +1,6 @@
 import type { SpringView } from '@sagwright/workbench/page/shapes';
 import { choose as words } from '../words/choose.ts';
+import { together } from '../words/fields.ts';
 
 /** What speaks for and against a spring, and what could not be checked. */
 export function SpringReasons({ spring }: { readonly spring: SpringView }) {
@@ -9,13 +10,13 @@ export function SpringReasons({ spring }: { readonly spring: SpringView }) {
     { title: words.notChecked, side: 'not-checked', said: spring.notChecked },
   ].filter(({ said }) => said.length > 0);
   return (
-    <div className="spring-reasons-lists">
+    <div className="spring-reasons">
       {lists.map(({ title, side, said }) => (
         <section key={side} data-side={side}>
           <h4>{title}</h4>
           <ul>
             {said.map((reason) => (
-              <li key={reason}>{reason}</li>
+              <li key={reason}>{together(reason)}</li>
             ))}
           </ul>
         </section>

@@ -1,90 +1,78 @@
-import type { LoadView, SpringView } from '@sagwright/workbench/page/shapes';
-import { AsTable } from '../drawings/AsTable.tsx';
+import type { SpringView } from '@sagwright/workbench/page/shapes';
 import { ReachLine } from '../drawings/reach/ReachLine.tsx';
-import type { ReachInput } from '../drawings/reach/reachInput.ts';
-import { reachLineTable } from '../drawings/reach/reachLine.ts';
 import { choose as words } from '../words/choose.ts';
-import type { ChooseEnd } from './end.ts';
-import { placeWords } from './reachInputs.ts';
-import { SpringHands } from './SpringHands.tsx';
-import { SpringReasons } from './SpringReasons.tsx';
+import { SpringDetails, type SpringDetailsProps } from './SpringDetails.tsx';
+import { springPlace } from './springPlace.ts';
 import './springRow.css';
 
-interface SpringRowProps {
-  readonly end: ChooseEnd;
-  readonly spring: SpringView;
-  readonly loads: readonly LoadView[];
-  /** Null where the end has nothing to set. */
-  readonly reach: ReachInput | null;
+interface SpringRowProps extends SpringDetailsProps {
   /** Of the drawing. */
   readonly width: number;
-  readonly planned: boolean;
-  /** Picked by a person. */
-  readonly picked: boolean;
-  readonly suggested: boolean;
   readonly open: boolean;
   readonly onOpen: () => void;
-  /** To the field of a path. */
-  readonly onField: (path: string) => void;
-  /** True: plan this one; false: leave it to the suggestion. */
-  readonly onPick: (yes: boolean) => void;
 }
 
-/** One spring: its rate, where its adjuster must stand for each load, and what speaks for and against it. */
+/** One spring: its rate, where its adjuster must stand for each load, its verdict; opened, all that speaks for and against it. */
 export function SpringRow(props: SpringRowProps) {
-  const { end, spring, loads, reach, width, planned, picked, suggested, open } = props;
-  const { onOpen, onField, onPick } = props;
+  const { here, spring, reach, width, planned, suggested, open, onOpen } = props;
+  const { id, name, rate, verdict, lanes } = spring;
   return (
-    <article className="spring-row" data-planned={planned || undefined} aria-label={spring.name}>
-      <div className="spring-row-head">
-        <p className="spring-row-rate">
-          <strong>{spring.rate.value}</strong> {spring.rate.unit}
-        </p>
-        <h3>{spring.name}</h3>
-        {spring.typed !== null && <p className="choose-quiet">{words.typed(spring.typed)}</p>}
-        <p className="choose-quiet">{placeWords(spring)}</p>
-        {(suggested || planned) && (
+    <article
+      className="spring-row"
+      id={springPlace(id)}
+      data-planned={planned || undefined}
+      data-suggested={suggested || undefined}
+      aria-label={name}
+    >
+      <div className="spring-row-top">
+        <div className="spring-row-head">
+          <p className="spring-row-rate">
+            <strong>{rate.value}</strong> {rate.unit}
+          </p>
+          <h3>{name}</h3>
+          <p className="spring-row-about">
+            {aboutLines(spring).map((line) => (
+              <span key={line}>{line}</span>
+            ))}
+          </p>
           <p className="spring-row-marks">
             {suggested && <span>{words.suggested}</span>}
-            {planned && <span>{words.planned}</span>}
+            {planned && <span>{words.plannedBy[here.plannedBy]}</span>}
           </p>
+        </div>
+        {reach !== null && width > 0 ? (
+          <div className="spring-row-reach">
+            <ReachLine input={reach} width={width} />
+          </div>
+        ) : (
+          <ul className="spring-row-words">
+            {lanes.map((lane) => (
+              <li key={lane.load}>
+                <b>{lane.letter}</b> {lane.words}
+              </li>
+            ))}
+          </ul>
         )}
-      </div>
-      <div className="spring-row-body">
-        {reach !== null && width > 0 && <ReachLine input={reach} width={width} />}
-        <p className="spring-row-verdict">{spring.verdict}</p>
-        {open && (
-          <>
-            <div className="spring-reasons">
-              <SpringReasons spring={spring} />
-              <SpringHands end={end} spring={spring} loads={loads} onField={onField} />
-            </div>
-            {reach !== null && <AsTable table={reachLineTable(reach)} />}
-          </>
-        )}
-      </div>
-      <div className="spring-row-keys">
         <button
           type="button"
-          className="key"
+          className="spring-row-verdict"
           aria-expanded={open}
-          aria-label={open ? words.fold(spring.name) : words.open(spring.name)}
+          aria-label={`${open ? words.fold(name) : words.open(name)}: ${verdict}`}
           onClick={onOpen}
         >
-          {open ? '−' : '+'}
+          <span>{verdict}</span>
         </button>
-        {picked ? (
-          <button type="button" className="key" onClick={() => onPick(false)}>
-            {words.backToSuggested}
-          </button>
-        ) : (
-          !planned && (
-            <button type="button" className="key" data-do onClick={() => onPick(true)}>
-              {words.planThis}
-            </button>
-          )
-        )}
       </div>
+      {open && <SpringDetails {...props} />}
     </article>
   );
+}
+
+/** What stands under a spring's name: its rate as typed, where it is, what is special about it. */
+function aboutLines({ typed, rate, fitted, where, atHand }: SpringView): readonly string[] {
+  return [
+    ...(typed === null || typed === `${Number(rate.value)} ${rate.unit}` ? [] : [words.typed(typed)]),
+    ...(fitted ? [words.fitted] : where === null ? [] : [where]),
+    ...(atHand || fitted ? [] : [words.notAtHand]),
+  ];
 }

@@ -1,6 +1,7 @@
-import type { EndView, LaneView, LoadView, SpringView } from '@sagwright/workbench/page/shapes';
+import type { EndView, LaneView, LoadView } from '@sagwright/workbench/page/shapes';
+import type { ReachHeadInput } from '../drawings/reach/reachHead.ts';
 import { type ReachInput, type ReachLane, reachDomain } from '../drawings/reach/reachInput.ts';
-import { choose as words } from '../words/choose.ts';
+import { hands as handWords, choose as words } from '../words/choose.ts';
 import { loads as loadWords } from '../words/machine.ts';
 
 /** The reach line of every spring of an end, all on one scale; empty where the end has no adjuster to reach with. */
@@ -8,13 +9,39 @@ export function reachInputs(end: EndView, loads: readonly LoadView[]): ReadonlyM
   const { adjuster } = end;
   if (adjuster === null) return new Map();
   const collar = { fromMm: 0, toMm: adjuster.mostMm };
+  const title = handWords.setting(adjuster.name, adjuster.unit);
   const rows = end.springs.map((spring) => ({
     spring: `${spring.name}, ${spring.rate.value} ${spring.rate.unit}`,
     collar,
+    reaches: words.reaches(title, adjuster.fromWords, adjuster.toWords),
+    stepsMm: adjuster.stepsMm,
     lanes: spring.lanes.map((lane) => reachLane(lane, loads)),
   }));
   const domain = reachDomain(rows);
   return new Map(end.springs.map((spring, i) => [spring.id, { ...rows[i]!, domain }]));
+}
+
+/** What stands over all of them, once; null where there is nothing to set. */
+export function reachHeadInput(
+  { adjuster }: EndView,
+  inputs: ReadonlyMap<string, ReachInput>,
+): ReachHeadInput | null {
+  const [first] = inputs.values();
+  if (adjuster === null || first === undefined) return null;
+  const { mostMm, fromWords, toWords, stepsMm } = adjuster;
+  return {
+    domain: first.domain,
+    collar: first.collar,
+    title: handWords.setting(adjuster.name, adjuster.unit),
+    marks:
+      stepsMm.length > 0
+        ? stepsMm.map((atMm, i) => ({ atMm, words: String(i + 1) }))
+        : [
+            { atMm: 0, words: fromWords },
+            { atMm: mostMm, words: toWords },
+          ],
+    past: words.past,
+  };
 }
 
 function reachLane(lane: LaneView, loads: readonly LoadView[]): ReachLane {
@@ -32,7 +59,7 @@ function reachLane(lane: LaneView, loads: readonly LoadView[]): ReachLane {
     fromPlusMinusMm: lane.plusMinusMm,
     toPlusMinusMm: lane.plusMinusMm,
     label: lane.words,
-    words: lane.interval,
+    words: lane.preload,
     plusMinusWords: lane.plusMinus,
   };
 }
@@ -40,15 +67,6 @@ function reachLane(lane: LaneView, loads: readonly LoadView[]): ReachLane {
 const verdicts = {
   'in reach': 'in reach',
   'at the edge': 'only at the edge',
-  'between steps': 'only at the edge',
+  'between steps': 'between steps',
   past: 'past the end',
 } as const;
-
-/** The line under a spring's rate: where it is and what is special about it. */
-export function placeWords(spring: SpringView): string {
-  const parts = [
-    spring.fitted ? words.fitted : (spring.where ?? ''),
-    spring.atHand || spring.fitted ? '' : words.notAtHand,
-  ];
-  return parts.filter((part) => part !== '').join(', ');
-}

@@ -4,11 +4,12 @@ import '../theme/tokens.css';
 import { useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import { AsTable } from './AsTable.tsx';
-import { frontLadder, longLadder, reachRows, rearLadder, sideViews } from './invented.ts';
+import { frontLadder, longLadder, reachHeadInput, reachRows, rearLadder, sideViews } from './invented.ts';
 import { LadderLegend } from './ladder/LadderLegend.tsx';
 import { TravelLadder } from './ladder/TravelLadder.tsx';
 import { ladderScale, travelLadderTable } from './ladder/travelLadder.ts';
-import { ReachAxis, ReachLine } from './reach/ReachLine.tsx';
+import { ReachHead } from './reach/ReachHead.tsx';
+import { ReachLine } from './reach/ReachLine.tsx';
 import { reachDomain } from './reach/reachInput.ts';
 import { reachLineTable } from './reach/reachLine.ts';
 import { SideView } from './side/SideView.tsx';
@@ -65,7 +66,7 @@ function Reaches({ width }: { width: number }) {
   const domain = reachDomain(reachRows);
   return (
     <section id="reaches">
-      <ReachAxis domain={domain} width={width} />
+      <ReachHead input={{ ...reachHeadInput, domain }} width={width} />
       {reachRows.map((row) => (
         <ReachLine key={row.spring} input={{ ...row, domain }} width={width} />
       ))}

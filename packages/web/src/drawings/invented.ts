@@ -1,5 +1,6 @@
 import { axisInMm } from './ladder/axis.ts';
 import type { LadderInput, LadderLane } from './ladder/ladderInput.ts';
+import type { ReachHeadInput } from './reach/reachHead.ts';
 import type { ReachInput, ReachLane } from './reach/reachInput.ts';
 import type { AxleWords, Carried, MachineFigures, SideViewInput, Stance } from './side/sideViewInput.ts';
 import { frontAxle, rearAxle } from './side/standing.ts';
@@ -288,17 +289,28 @@ function planned(
     fromPlusMinusMm: doubt,
     toPlusMinusMm: doubt,
     label,
-    words: `${fromMm} to ${toMm}`,
-    plusMinusWords: String(doubt),
+    words: `${fromMm} to ${toMm} mm`,
+    plusMinusWords: `${doubt} mm`,
   };
 }
 
 const collar = { fromMm: 5, toMm: 29.5 };
+const adjuster = { collar, reaches: 'collar, mm: 5 to 29.5', stepsMm: [] } as const;
+
+export const reachHeadInput: Omit<ReachHeadInput, 'domain'> = {
+  collar,
+  title: 'collar, mm',
+  marks: [
+    { atMm: 5, words: '5' },
+    { atMm: 29.5, words: '29.5' },
+  ],
+  past: 'past its end',
+};
 
 export const reachRows: readonly Omit<ReachInput, 'domain'>[] = [
   {
     spring: '22.8 newtons per millimetre',
-    collar,
+    ...adjuster,
     lanes: [
       planned('A', 'in reach', [22.9, 26.4], 2, '24.6'),
       planned('B', 'past the end', [35.1, 38.6], 2.3, 'past by 5.6'),
@@ -307,7 +319,7 @@ export const reachRows: readonly Omit<ReachInput, 'domain'>[] = [
   },
   {
     spring: '27.1 newtons per millimetre',
-    collar,
+    ...adjuster,
     lanes: [
       planned('A', 'in reach', [15.2, 18.6], 1.7, '16.9'),
       planned('B', 'in reach', [25.1, 28.5], 2, '26.8'),
@@ -316,7 +328,7 @@ export const reachRows: readonly Omit<ReachInput, 'domain'>[] = [
   },
   {
     spring: '30.6 newtons per millimetre',
-    collar,
+    ...adjuster,
     lanes: [
       planned('A', 'only at the edge', [2.4, 5.9], 1.5, 'only at the edge'),
       { id: 'B', letter: 'B', name: 'Load B', kind: 'not planned', label: 'sag not read' },

@@ -5,14 +5,19 @@ import { shippedTargets } from '@sagwright/workbench/targets/shipped';
 import { describe, expect, test } from 'vitest';
 import { pickSpring } from './choice.ts';
 import { type Edit, withEdits } from './edits.ts';
+import { newLoad } from './loads.ts';
 import {
   changeRow,
   changeWanted,
   copyRow,
+  moveRow,
+  newRow,
   removeRow,
+  removeSet,
   rowsInOrder,
   takeOwnSet,
   takeShippedSet,
+  wantOfLoad,
 } from './targets.ts';
 
 const least = leastJob() as unknown as JobDocument;
@@ -27,7 +32,7 @@ function readable(job: JobDocument): JobDocument {
 }
 
 describe('target sets', () => {
-  const job = readable(done(least, takeShippedSet(least, 'mine', shipped)));
+  const job = readable(done(least, takeShippedSet(least, 'mine', shipped, 'Mine')));
 
   test('a shipped set is copied into the job and used', () => {
     expect(job.targetSet).toBe('mine');
@@ -56,6 +61,46 @@ describe('target sets', () => {
     expect(
       readable(done(job, changeWanted(job, 'mine', row, aim))).targetSets.mine!.rows[row]!.wanted.aim.value,
     ).toBe(30);
+  });
+});
+
+describe('rows, sets and loads', () => {
+  const job = readable(done(least, takeShippedSet(least, 'mine', shipped, 'Mine')));
+  const rows = (of: JobDocument): readonly string[] => rowsInOrder(of.targetSets.mine!).map(([id]) => id);
+  const [, second] = rows(job);
+  const { wanted } = job.targetSets.mine!.rows[second!]!;
+
+  test('a new row comes last, holds for everybody and wants what it was given', () => {
+    const added = readable(done(job, newRow(job, 'mine', 'new', 'front', wanted)));
+    expect(rows(added).at(-1)).toBe('new');
+    expect(added.targetSets.mine!.rows.new).toMatchObject({
+      end: 'front',
+      people: { least: 0, most: 10 },
+      wanted,
+    });
+  });
+
+  test('a row moves by one place and back, and no further than the ends', () => {
+    const up = readable(done(job, moveRow(job, 'mine', second!, -1)));
+    expect(rows(up)[0]).toBe(second);
+    expect([...rows(up)].sort()).toEqual([...rows(job)].sort());
+    expect(rows(done(up, moveRow(up, 'mine', second!, 1)))).toEqual(rows(job));
+    expect(moveRow(up, 'mine', second!, -1)).toEqual([]);
+  });
+
+  test('a set that is taken out is in use no longer', () => {
+    expect(readable(done(job, removeSet(job, 'mine')))).toEqual(least);
+  });
+
+  test('a load has its own wish at one end, and is left to the set without a trace', () => {
+    const loaded = readable(done(job, newLoad(job, 'load', 'Any', null)));
+    const own = readable(done(loaded, wantOfLoad(loaded, 'load', 'rear', wanted)));
+    expect(own.loadCases.load!.wanted).toEqual({ rear: wanted });
+    const both = readable(done(own, wantOfLoad(own, 'load', 'front', wanted)));
+    expect(done(both, wantOfLoad(both, 'load', 'rear', undefined)).loadCases.load!.wanted).toEqual({
+      front: wanted,
+    });
+    expect(readable(done(own, wantOfLoad(own, 'load', 'rear', undefined)))).toEqual(loaded);
   });
 });
 

@@ -9,10 +9,20 @@ export function takeOwnSet(job: JobDocument, id: string): readonly Edit[] {
   return [write(job, ['targetSet'], id)];
 }
 
-/** Copies a set that comes with the program into the job, where it can be changed, and uses it. */
-export function takeShippedSet(job: JobDocument, id: string, shipped: TargetSet): readonly Edit[] {
+/** Copies a set that comes with the program into the job under a name, where it can be changed, and uses it. */
+export function takeShippedSet(
+  job: JobDocument,
+  id: string,
+  shipped: TargetSet,
+  name: string,
+): readonly Edit[] {
   const order = Math.max(0, ...Object.values(job.targetSets).map((set) => set.order)) + 1;
-  return [write(job, ['targetSets', id], { ...shipped, order }), write(job, ['targetSet'], id)];
+  return [write(job, ['targetSets', id], { ...shipped, name, order }), write(job, ['targetSet'], id)];
+}
+
+/** The sets of the job in their order. */
+export function setsInOrder(job: JobDocument): readonly (readonly [string, TargetSet])[] {
+  return Object.entries(job.targetSets).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
 }
 
 /** Rows of a set in their order: the first that matches a load is taken. */
@@ -53,6 +63,53 @@ export function copyRow(job: JobDocument, set: string, row: string, id: string):
 
 export function removeRow(job: JobDocument, set: string, row: string): readonly Edit[] {
   return [write(job, ['targetSets', set, 'rows', row], undefined)];
+}
+
+/** A row for an end, the last of its set: it holds for everybody, and wants what is given. */
+export function newRow(
+  job: JobDocument,
+  set: string,
+  id: string,
+  end: TargetRow['end'],
+  wanted: TargetRow['wanted'],
+): readonly Edit[] {
+  const orders = Object.values(job.targetSets[set]!.rows).map((row) => row.order);
+  const row: TargetRow = { order: Math.max(0, ...orders) + 1, end, people: { least: 0, most: 10 }, wanted };
+  return [write(job, ['targetSets', set, 'rows', id], row)];
+}
+
+/** Moves a row one place up or down among those of its end: where several match a load, the upper one is taken. */
+export function moveRow(job: JobDocument, set: string, row: string, by: -1 | 1): readonly Edit[] {
+  const rows = rowsInOrder(job.targetSets[set]!);
+  const here = rows.findIndex(([id]) => id === row);
+  const ofEnd = rows.flatMap(([, each], i) => (each.end === rows[here]?.[1].end ? [i] : []));
+  const beside = ofEnd[ofEnd.indexOf(here) + by];
+  if (here < 0 || beside === undefined) return [];
+  return rows.map(([id], i) => {
+    const place = i === here ? beside : i === beside ? here : i;
+    return write(job, ['targetSets', set, 'rows', id, 'order'], place + 1);
+  });
+}
+
+/** Takes a set out of the job; where it was in use, another is. */
+export function removeSet(job: JobDocument, set: string): readonly Edit[] {
+  return [
+    write(job, ['targetSets', set], undefined),
+    ...(job.targetSet === set ? [write(job, ['targetSet'], undefined)] : []),
+  ];
+}
+
+/** What one load wants of an end before any set; `undefined` leaves it to the set again. */
+export function wantOfLoad(
+  job: JobDocument,
+  load: string,
+  end: TargetRow['end'],
+  wanted: TargetRow['wanted'] | undefined,
+): readonly Edit[] {
+  const other = job.loadCases[load]?.wanted?.[end === 'rear' ? 'front' : 'rear'];
+  const path = ['loadCases', load, 'wanted'];
+  if (wanted === undefined && other === undefined) return [write(job, path, undefined)];
+  return [write(job, [...path, end], wanted)];
 }
 
 export function renameSet(

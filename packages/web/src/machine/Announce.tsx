@@ -1,5 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { useEffect, useRef, useState } from 'react';
+import { SaidOnce } from '../app/SaidOnce.tsx';
 import { travelLadderSentence } from '../drawings/ladder/travelLadder.ts';
 import { ladderInput, type SetUpShown } from './drawingInputs.ts';
 
@@ -9,25 +9,9 @@ interface AnnounceProps {
   readonly shown: SetUpShown;
 }
 
-/** How long a change must have settled before it is said [ms], so that steps in a row are said once. */
-const SETTLED = 700;
-
 /** Says once per change, aloud only, where both ends rest under the load that is looked at. */
 export function Announce({ view, load, shown }: AnnounceProps) {
-  const sentence = sentenceOf(view, load, shown);
-  const [said, setSaid] = useState('');
-  const first = useRef(sentence);
-  useEffect(() => {
-    if (sentence === first.current) return;
-    first.current = '';
-    const timer = setTimeout(() => setSaid(sentence), SETTLED);
-    return () => clearTimeout(timer);
-  }, [sentence]);
-  return (
-    <p className="spoken" role="status">
-      {said}
-    </p>
-  );
+  return <SaidOnce sentence={sentenceOf(view, load, shown)} />;
 }
 
 function sentenceOf(view: PageView, load: string | null, shown: SetUpShown): string {

@@ -76,5 +76,10 @@ export function afterNumber(unit: Unit | '%'): string {
 
 /** A sentence that stands by itself: begins with a capital, keeps each number and its unit on one line. */
 export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1).replace(/(\d) /g, '$1\u00a0');
+  return text.charAt(0).toUpperCase() + together(text.slice(1));
+}
+
+/** A text that keeps each number with its unit and its ± on one line. */
+export function together(text: string): string {
+  return text.replace(/(\d) (?=\S)/g, '$1\u00a0').replace(/± (?=\d)/g, '±\u00a0');
 }

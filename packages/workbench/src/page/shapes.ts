@@ -149,6 +149,8 @@ export interface PictureView {
 export interface EndView {
   readonly travelMaxMm: number;
   readonly travelMaxWords: string;
+  /** Of the shock or the fork. */
+  readonly strokeMaxMm: number;
   readonly hangsMm: number;
   readonly hangsWords: string;
   readonly rubberMm: number | null;
@@ -163,7 +165,8 @@ export interface EndView {
   readonly headline: string;
   readonly suggestion: readonly string[];
   readonly remedies: readonly string[];
-  readonly kilogramsPerTurn: string | null;
+  /** "One turn on each side answers 8.6 kg on the rear wheel."; null where nothing is turned. */
+  readonly perTurn: string | null;
   /** The one reading that would narrow the adjuster most, and by how much; null where nothing is aimed at. */
   readonly narrowing: { readonly says: string; readonly path: string } | null;
 }
@@ -178,12 +181,15 @@ export interface WantedView {
 /** What the adjuster reaches, in millimetres of its position from the loosest end, and what is read there. */
 export interface AdjusterView {
   readonly mostMm: number;
-  readonly kind: 'collar' | 'cap' | 'cam' | 'clicks' | 'spacer';
   /** What it is called: "collar", "cam". */
   readonly name: string;
-  /** Where it stands at its loosest and its tightest end, in its own terms. */
+  /** What its figures count: "mm", "turns in", "step". */
+  readonly unit: string;
+  /** What is read at its loosest and at its tightest end. */
   readonly fromWords: string;
   readonly toWords: string;
+  /** Positions of the steps of a cam; empty where it is no cam. */
+  readonly stepsMm: readonly number[];
 }
 
 /** One spring with every load. */
@@ -210,16 +216,31 @@ export interface LaneView {
   readonly letter: string;
   readonly kind: 'in reach' | 'at the edge' | 'past' | 'between steps' | 'words';
   readonly fromMm: number;
-  readonly aimMm: number;
   readonly toMm: number;
   readonly plusMinusMm: number;
-  /** The interval and the ± of its ends in words: "19.2 to 22.6 mm", "2.4 mm"; empty where there is no bar. */
-  readonly interval: string;
+  /** Preload of that interval, shock fully out, and its ±: "42.1 to 48.7 mm", "2.4 mm"; empty where there is no bar. */
+  readonly preload: string;
   readonly plusMinus: string;
-  /** Beside the bar: reading wanted, "past by 2.3", or why there is no bar. */
+  /** Beside the bar: what is set, "past by 2.3 mm", or why there is no bar. */
   readonly words: string;
-  /** What hands set: reading, length, turns; empty where nothing is set. */
-  readonly hands: readonly string[];
+  /** Null where the load is not planned with it. */
+  readonly hands: HandsView | null;
+}
+
+/** What hands set for one load, and what the machine does there; null what is not known or does not apply. */
+export interface HandsView {
+  /** In the unit of the adjuster. */
+  readonly setting: string | null;
+  /** Installed, shock fully out, in the page's unit of length. */
+  readonly springLength: string | null;
+  /** From as found: "1 tighter", or each side where they differ: "left: 1 tighter". Empty for a spring that is not fitted. */
+  readonly turns: readonly string[];
+  /** Where the wheel rests, in the page's unit of length: "29 ± 3"; and of its travel: "30 %". */
+  readonly rests: string | null;
+  readonly share: string | null;
+  /** How quick it bounces [Hz]. */
+  readonly bounces: string | null;
+  readonly bouncesWithoutTyre: string | null;
 }
 
 export interface TargetsView {

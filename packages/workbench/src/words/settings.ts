@@ -34,11 +34,6 @@ export function settingUnit(planned: JobPlan, end: End, units: Units): string {
   return kind === 'collar' || kind === 'spacer' ? unitOf('length', units) : words.settings.counted[kind];
 }
 
-/** The same standing alone: "15.3 mm", "step 3". */
-export function shortSettingWords(at: SettingAt, units: Units): string {
-  return atWords(at, units, words.settings.short);
-}
-
 function atWords(
   at: SettingAt,
   units: Units,

@@ -1,11 +1,11 @@
 import { Lettering } from '../Lettering.tsx';
-import type { ReachInput, ReachSpan } from './reachInput.ts';
+import type { ReachInput } from './reachInput.ts';
 import type { ReachLaneMark } from './reachLaneMark.ts';
-import { reachAxis, reachLine, reachLineSentence } from './reachLine.ts';
+import { reachLine, reachLineSentence } from './reachLine.ts';
 import '../drawing.css';
 import './ReachLine.css';
 
-/** One spring's reach: where the collar must stand for each load. Paint only: `reachLine` says where everything stands. */
+/** One spring's reach: where the adjuster must stand for each load. Paint only: `reachLine` says where everything stands. */
 export function ReachLine({ input, width }: { readonly input: ReachInput; readonly width: number }) {
   const marks = reachLine(input, { width });
   return (
@@ -16,6 +16,12 @@ export function ReachLine({ input, width }: { readonly input: ReachInput; readon
           className="reach-ticks"
           d={marks.ticks.map(({ x, y, length }) => `M${x} ${y}v${-length}`).join('')}
         />
+        {marks.steps.length > 0 && (
+          <path
+            className="reach-steps"
+            d={marks.steps.map((x) => `M${x} 0V${marks.column.height}`).join('')}
+          />
+        )}
         {marks.stops.map((stop) => (
           <rect key={stop.x} className="reach-stop" {...stop} />
         ))}
@@ -32,19 +38,14 @@ export function ReachLine({ input, width }: { readonly input: ReachInput; readon
   );
 }
 
-/** The numbers of the scale that all rows share, once over them. */
-export function ReachAxis({ domain, width }: { readonly domain: ReachSpan; readonly width: number }) {
-  return (
-    <svg className="reach-axis" width={width} height={20} aria-hidden="true">
-      <Lettering texts={reachAxis(domain, width)} className="lettering-quiet" />
-    </svg>
-  );
-}
-
 function Lane({ lane }: { lane: ReachLaneMark }) {
   const { bar, reached, doubt, ground } = lane;
   return (
-    <g className="reach-lane" data-verdict={lane.verdict ?? lane.kind}>
+    <g
+      className="reach-lane"
+      data-verdict={lane.verdict ?? lane.kind}
+      data-cut={reached !== null || undefined}
+    >
       {doubt !== null && (
         <path
           className="reach-doubt"

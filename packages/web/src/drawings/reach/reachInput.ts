@@ -1,14 +1,18 @@
 /**
- * One spring of Choose: where the collar must stand for each load, and how far it goes. All lengths are millimetres of
- * collar preload; the words beside each bar come ready.
+ * One spring of Choose: where its adjuster must stand for each load, and how far that goes. All lengths are millimetres
+ * along the preload, from wherever the caller counts them; the words beside each bar come ready.
  */
 export interface ReachInput {
   /** The spring in words, for the table and the ear: "30.6 newtons per millimetre, shelf C3". */
   readonly spring: string;
   /** What every row of the page shows, so that a millimetre is as long in each: from `reachDomain`. */
   readonly domain: ReachSpan;
-  /** What the collar reaches. */
+  /** What the adjuster reaches. */
   readonly collar: ReachSpan;
+  /** The same in words: "collar, mm: 5.0 to 30.5". */
+  readonly reaches: string;
+  /** Where alone the adjuster can stand, as a cam's steps; empty where it stands anywhere. */
+  readonly stepsMm: readonly number[];
   readonly lanes: readonly ReachLane[];
 }
 
@@ -17,8 +21,8 @@ export interface ReachSpan {
   readonly toMm: number;
 }
 
-/** Whole inside the collar's reach; partly; or all of it past one end. */
-export type ReachVerdict = 'in reach' | 'only at the edge' | 'past the end';
+/** Whole inside the adjuster's reach; partly; all of it past one end; or inside, with no step of it in the interval. */
+export type ReachVerdict = 'in reach' | 'only at the edge' | 'past the end' | 'between steps';
 
 export type ReachLane = PlannedLane | UnplannedLane;
 
@@ -29,7 +33,7 @@ export interface PlannedLane {
   readonly name: string;
   readonly kind: 'planned';
   readonly verdict: ReachVerdict;
-  /** The collar positions that keep this load's sag in its wanted band. */
+  /** The adjuster positions that keep this load's sag in its wanted band. */
   readonly fromMm: number;
   readonly toMm: number;
   /** Half-width of the doubt of either end. */
@@ -37,7 +41,7 @@ export interface PlannedLane {
   readonly toPlusMinusMm: number;
   /** Beside the bar: "24.6", "past by 5.6", "only at the edge". */
   readonly label: string;
-  /** The interval and its doubt in words, for the table and the ear: "19.2 to 22.6", "2". */
+  /** The preload of the interval and its doubt in words, for the table and the ear: "19.2 to 22.6 mm", "2 mm". */
   readonly words: string;
   readonly plusMinusWords: string;
 }
@@ -51,7 +55,7 @@ export interface UnplannedLane {
   readonly label: string;
 }
 
-/** The stretch of collar preload that shows all of these rows, in whole multiples of 5 mm. */
+/** The stretch of preload that shows all of these rows, in whole multiples of 5 mm. */
 export function reachDomain(rows: readonly Omit<ReachInput, 'domain'>[]): ReachSpan {
   const ends = rows.flatMap((row) => [
     row.collar.fromMm,

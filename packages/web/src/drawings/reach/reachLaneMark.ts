@@ -12,7 +12,7 @@ export interface ReachLaneMark {
   readonly height: number;
   /** The interval; null in a lane without one. */
   readonly bar: Box | null;
-  /** The part of a bar "only at the edge" that the collar does reach. */
+  /** The part of a bar that the adjuster does reach, where that is not all of it or none. */
   readonly reached: Box | null;
   /** Serif line of the ±, from left to right; hidden where the bar is. */
   readonly doubt: { readonly from: number; readonly to: number; readonly y: number } | null;
@@ -52,7 +52,7 @@ export function reachLaneMark(
   const letter = letterIn(lane, bar, reached, middle);
   const words = letter === null ? `${lane.letter}: ${lane.label}` : lane.label;
   const beside = labelBeside(words, doubt, width, stopXs);
-  const labels = beside === null ? labelsBelow(words, doubt, width) : [beside];
+  const labels = beside === null ? labelsBelow(words, doubt, width, stopXs) : [beside];
   return {
     id: lane.id,
     kind: lane.kind,
@@ -110,9 +110,10 @@ function unplannedMark(
 }
 
 function reachedPart(lane: PlannedLane, bar: Box, stopXs: readonly [number, number]): Box | null {
-  if (lane.verdict !== 'only at the edge') return null;
+  if (lane.verdict === 'past the end' || lane.verdict === 'between steps') return null;
   const from = clamp(stopXs[0], bar.x, bar.x + bar.width);
   const to = clamp(stopXs[1], bar.x, bar.x + bar.width);
+  if (lane.verdict === 'in reach' && to - from >= bar.width) return null;
   return { ...bar, x: from, width: Math.max(0, to - from) };
 }
 
@@ -151,18 +152,39 @@ function isClear(mark: TextMark, width: number, stopXs: readonly [number, number
   return box.x >= EDGE && box.x + box.width <= width - EDGE && !crossesStop;
 }
 
-/** Where neither side is clear: under the bar, as near to its middle as the drawing lets it. */
+/** Where neither side is clear: under the bar, whole between two stops or beside them, as near to its middle as that goes. */
 function labelsBelow(
   words: string,
   doubt: { from: number; to: number; y: number },
   width: number,
+  stopXs: readonly [number, number],
 ): readonly TextMark[] {
-  const lines = inTwoLines(words, TEXT_MIN, width - 2 * EDGE);
-  const half = Math.max(...lines.map((line) => textWidth(line, TEXT_MIN))) / 2;
-  const x = clamp((doubt.from + doubt.to) / 2, half + EDGE, Math.max(half + EDGE, width - half - EDGE));
+  const middle = (doubt.from + doubt.to) / 2;
+  const rooms = [
+    [EDGE, stopXs[0] - LABEL_GAP],
+    [stopXs[0] + LABEL_GAP, stopXs[1] - LABEL_GAP],
+    [stopXs[1] + LABEL_GAP, width - EDGE],
+  ] as const;
+  const whole = linesIn(words, [EDGE, width - EDGE], middle);
+  const clear = rooms
+    .map((room) => linesIn(words, room, middle))
+    .filter(({ lines }) => lines.join(' ') === words)
+    .sort((a, b) => Math.abs(a.x - middle) - Math.abs(b.x - middle));
+  const { lines, x } = clear[0] ?? whole;
   return lines.map((line, index) =>
     textMark(line, x, doubt.y + LANE / 2 + LINE * (index + 0.4), 'middle', true),
   );
+}
+
+/** A text in the lines that a room has width for, centred as near to `middle` as it stays inside. */
+function linesIn(
+  words: string,
+  [from, to]: readonly [number, number],
+  middle: number,
+): { readonly lines: readonly string[]; readonly x: number } {
+  const lines = inTwoLines(words, TEXT_MIN, to - from);
+  const half = Math.max(...lines.map((line) => textWidth(line, TEXT_MIN))) / 2;
+  return { lines, x: clamp(middle, from + half, Math.max(from + half, to - half)) };
 }
 
 function textMark(text: string, x: number, y: number, align: TextMark['align'], bold: boolean): TextMark {

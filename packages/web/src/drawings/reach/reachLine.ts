@@ -1,5 +1,4 @@
 import type { Box } from '../box.ts';
-import { centredBaseline, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
 import type { ReachInput, ReachLane, ReachSpan } from './reachInput.ts';
 import { type ReachLaneMark, reachLaneMark } from './reachLaneMark.ts';
@@ -9,12 +8,14 @@ export interface ReachMarks {
   readonly width: number;
   readonly height: number;
   readonly pxPerMm: number;
-  /** x of 0 mm of preload. */
+  /** x of 0 mm. */
   readonly zeroX: number;
-  /** What the collar reaches, and the bars that stand centred on its two ends. */
+  /** What the adjuster reaches, and the bars that stand centred on its two ends. */
   readonly column: Box;
   readonly stops: readonly Box[];
   readonly ticks: readonly { readonly x: number; readonly y: number; readonly length: number }[];
+  /** x of each step where alone the adjuster can stand, without its two ends. */
+  readonly steps: readonly number[];
   readonly lanes: readonly ReachLaneMark[];
 }
 
@@ -41,7 +42,7 @@ export function reachScale(
   return { pxPerMm, zeroX: SIDE - domain.fromMm * pxPerMm };
 }
 
-/** The reach line of one spring: a lane for each load over the column that the collar reaches. */
+/** The reach line of one spring: a lane for each load over the column that the adjuster reaches. */
 export function reachLine(input: ReachInput, size: { readonly width: number }): ReachMarks {
   const { width } = size;
   const { pxPerMm, zeroX } = reachScale(input.domain, width);
@@ -63,25 +64,9 @@ export function reachLine(input: ReachInput, size: { readonly width: number }): 
     column: { x: stopXs[0], y: 0, width: stopXs[1] - stopXs[0], height: height - 4 },
     stops: stopXs.map((x) => ({ x: x - STOP_WIDTH / 2, y: 0, width: STOP_WIDTH, height: height - 4 })),
     ticks: ticksOf(input.domain).map((mm) => ({ x: xOf(mm), y: height - 4, length: 6 })),
+    steps: input.stepsMm.slice(1, -1).map(xOf),
     lanes,
   };
-}
-
-/** The numbers of the common scale, once over all rows: every second tick, or fewer where they would touch. */
-export function reachAxis(domain: ReachSpan, width: number): readonly TextMark[] {
-  const { pxPerMm, zeroX } = reachScale(domain, width);
-  const widest = Math.max(...[domain.fromMm, domain.toMm].map((mm) => textWidth(String(mm), TEXT_MIN)));
-  const step = TICK_MM * Math.ceil((widest + 12) / (TICK_MM * pxPerMm));
-  return ticksOf(domain)
-    .filter((mm) => mm % step === 0)
-    .map((mm) => ({
-      text: String(mm),
-      x: zeroX + mm * pxPerMm,
-      y: centredBaseline(TEXT_MIN / 2 + 2, TEXT_MIN),
-      size: TEXT_MIN,
-      align: 'middle' as const,
-      bold: false,
-    }));
 }
 
 /** The row as a table, one line for each load. */
@@ -98,10 +83,10 @@ export function reachLineTable(input: ReachInput): DrawingTable {
   };
 }
 
-/** A lane as it is read out: "Load B: collar from 25 to 28.5 millimetres, plus or minus 2.2; past the end: past by 1.2." */
+/** A lane as it is read out: "Load B: 25 to 28.5 mm of preload, plus or minus 2.2 mm; past the end: past by 1.2 mm." */
 export function reachLineSentence(lane: ReachLane): string {
   if (lane.kind !== 'planned') return `${lane.name}: ${lane.kind}: ${lane.label}.`;
-  return `${lane.name}: collar from ${lane.words} millimetres, plus or minus ${lane.plusMinusWords}; ${
+  return `${lane.name}: ${lane.words} of preload, plus or minus ${lane.plusMinusWords}; ${
     lane.label === lane.verdict ? lane.verdict : `${lane.verdict}: ${lane.label}`
   }.`;
 }

@@ -16,11 +16,9 @@ export const page = {
   pastBy: (short: string) => `past by ${short}`,
   shortBy: (short: string) => `too tight by ${short}`,
   sag: (standing: string, load: string) => `${load}: ${standing}`,
-  springLength: (length: string) => `spring ${length} long, shock fully out`,
-  turnsFromFound: (strut: string, turns: string) => `${strut}: ${turns} than as found`,
-  turnsAsFound: (strut: string) => `${strut}: as found`,
-  rests: (travel: string, share: string) => `rests at ${travel}, ${share}`,
-  frequency: (withTyre: string, without: string) => `${withTyre} with the tyre, ${without} without`,
+  turnsOf: (strut: string, turns: string) => `${strut}: ${turns}`,
+  plusMinusUnknown: 'not known',
+  overALimit: 'over a limit',
 } as const;
 
 const balance =
