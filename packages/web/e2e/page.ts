@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
+import { expect } from 'vitest';
 import { browserPath } from '../../../scripts/browser.mjs';
 import { servePage } from '../../cli/src/open/serve.ts';
 
@@ -71,6 +72,36 @@ export async function visit(
   await page.goto(desk.url);
   await page.getByRole('group', { name: 'Loads' }).waitFor({ timeout: 10_000 });
   return { context, page, errors };
+}
+
+/** Opens a job's text on the page as a file, and waits for its plan. */
+export async function openText(page: Page, text: string): Promise<void> {
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  const { name } = JSON.parse(text) as { readonly name: string };
+  await expect.poll(() => page.locator('h1').textContent()).toBe(name);
+  await page.locator('.jobs-sheet').waitFor({ state: 'detached' });
+  await planned(page);
+}
+
+/** Waits until the plan on the page is that of the job as it stands. */
+export async function planned(page: Page): Promise<void> {
+  await page.locator('main[aria-busy="false"]').waitFor();
+}
+
+/** The job on the table as the page would save it. */
+export async function savedText(page: Page): Promise<string> {
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  const download = page.waitForEvent('download');
+  await page
+    .getByRole('button', { name: /^Copy .* to a file$/ })
+    .first()
+    .click();
+  const text = readFileSync(await (await download).path(), 'utf8');
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  return text;
 }
 
 /** The text of an example. */
