@@ -31,6 +31,7 @@ export default function BrokenFile({ file: opened, onMend, onClose }: BrokenFile
             </button>
           )}
         </div>
+        {mendable === null && verdict === 'problems' && <p>{words.elsewhere}</p>}
         <div className="broken-file-parts">
           <section>
             <h3>{words.count(problems.length)}</h3>

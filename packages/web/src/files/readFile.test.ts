@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { withEdits } from '../job/edits.ts';
 import { broken as words } from '../words/files.ts';
 import { type BrokenRead, readFile } from './readFile.ts';
 
@@ -16,13 +17,36 @@ test('a good file is a job', () => {
   expect(read.kind === 'job' && read.job.machine.name).toBe('the slate tourer');
 });
 
-test('a file with a wrong field tells its place, shows its rest, and can be mended on the page', () => {
+test('a file with a field that nobody knows tells its place and shows its rest', () => {
   const read = brokenRead(demo.replace('"version": 1,', '"version": 1, "colour": "red",'));
   expect(read.verdict).toBe('problems');
   expect(read.problems.map(({ path }) => path)).toEqual(['colour']);
   expect(read.rest?.machine).toBe('the slate tourer');
   expect(read.rest?.loads).toHaveLength(5);
-  expect(read.mendable).toHaveProperty('colour', 'red');
+});
+
+function changed(path: readonly string[], value: unknown): string {
+  return JSON.stringify(withEdits(JSON.parse(demo), [{ path, before: undefined, after: value }]));
+}
+
+test.each([
+  ['a figure out of bounds', ['machine', 'wheelbase', 'value'], 1.6],
+  ['a figure left out', ['machine', 'weighing', 'rear'], undefined],
+  ['a setting past its end', ['setups', 'asFound', 'rear', 'left', 'at', 'reading', 'value'], 300],
+])('%s is mended on the page', (_, path, value) => {
+  const text = changed(path, value);
+  expect(brokenRead(text).mendable).toEqual(JSON.parse(text));
+});
+
+test.each([
+  ['a field that the page does not have', ['machine', 'colour'], 'red'],
+  ['a figure that is none', ['machine', 'wheelbase', 'value'], null],
+  ['half a figure', ['machine', 'wheelbase', 'value'], undefined],
+  ['a unit of something else', ['machine', 'wheelbase', 'unit'], 'kg'],
+  ['a part left out that others hang on', ['machine', 'rear', 'shock'], undefined],
+  ['shares of more than the whole', ['loadCases', 'slip', 'share'], 90],
+])('%s is mended in the file, not on the page', (_, path, value) => {
+  expect(brokenRead(changed(path, value)).mendable).toBeNull();
 });
 
 test('a file with a field twice is not mended on the page, where one of the two would be lost', () => {

@@ -3,6 +3,7 @@ import { readJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
 import { broken as words } from '../words/files.ts';
 import type { PageProblem } from '../worker/messages.ts';
+import { isMendable } from './mendable.ts';
 
 /** A text that was read: a job, or all that keeps it from being one, with what can be shown of it. */
 export type ReadFile = { readonly kind: 'job'; readonly job: JobDocument } | BrokenRead;
@@ -31,7 +32,7 @@ export function readFile(text: string): ReadFile {
   if (read.ok) return { kind: 'job', job: read.job };
   const { problems, partial } = read;
   const codes = new Set(problems.map(({ code }) => code));
-  const mendable = isJobLike(partial) && !codes.has('nameTwice') ? partial : null;
+  const mendable = isMendable(partial, problems) ? partial : null;
   return { kind: 'broken', verdict: verdictOn(codes), problems, rest: restOf(partial), mendable };
 }
 
@@ -45,19 +46,6 @@ function verdictOn(codes: ReadonlySet<ProblemCode>): BrokenRead['verdict'] {
   if (codes.has('newerVersion')) return 'newer version';
   if (codes.has('notAJob')) return 'no job';
   return codes.has('notJson') || codes.has('fileTooLong') || codes.has('tooDeep') ? 'unreadable' : 'problems';
-}
-
-/** Of our format and version, with the lists that the page walks through: it can be shown while fields of it are wrong. */
-function isJobLike(value: unknown): boolean {
-  if (!isRecord(value) || value.format !== 'sagwright-job' || value.version !== 1) return false;
-  const { machine } = value;
-  const lists = [value.springs, value.things, value.loadCases, value.targetSets];
-  return (
-    isRecord(machine) &&
-    lists.every(isListOfRecords) &&
-    isListOfRecords(machine.places) &&
-    isRecord(value.setups)
-  );
 }
 
 function restOf(partial: unknown): FileRest | null {
@@ -82,8 +70,4 @@ function textOf(value: unknown): string | null {
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function isListOfRecords(value: unknown): boolean {
-  return isRecord(value) && Object.values(value).every(isRecord);
 }

@@ -60,6 +60,7 @@ export const broken = {
   loads: 'Loads',
   none: 'none',
   mend: 'Mend it on the page',
+  elsewhere: 'The page has no field for some of it: mend it in a text editor, and open it again.',
   asItWas: 'Save it again as it was',
   empty: 'The file is empty: there is nothing in it. Take another copy of it.',
   tooLarge: (megabytes: number) =>
