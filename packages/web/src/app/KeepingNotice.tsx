@@ -30,7 +30,7 @@ export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps
     if (saving === 'may be cleared') remember(TOLD, 'yes');
   };
   return (
-    <aside className="notice" data-look={isAtRisk(saving) || undefined} role="status">
+    <div className="notice" data-look={isAtRisk(saving) || undefined} role="status">
       <p>{words.says[saving]}</p>
       {saving === 'changed elsewhere' && (
         <button type="button" className="key" data-do onClick={onShowIt}>
@@ -52,7 +52,7 @@ export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps
           {words.understood}
         </button>
       )}
-    </aside>
+    </div>
   );
 }
 

@@ -10,7 +10,7 @@ export function NewerNotice({ newer }: { readonly newer: NewerPage }) {
   const [later, setLater] = useState<NewerPageState>('none');
   if (state === 'none' || state === later) return null;
   return (
-    <aside className="notice" role="status">
+    <div className="notice" role="status">
       <p>{words[state]}</p>
       <button type="button" className="key" data-do onClick={newer.take}>
         {words.take}
@@ -18,6 +18,6 @@ export function NewerNotice({ newer }: { readonly newer: NewerPage }) {
       <button type="button" className="key" onClick={() => setLater(state)}>
         {words.later}
       </button>
-    </aside>
+    </div>
   );
 }

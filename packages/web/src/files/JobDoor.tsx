@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import type { Keeper } from '../app/keeper.ts';
 import { newId } from '../app/newId.ts';
 import { useTable } from '../app/useJob.ts';
@@ -30,6 +30,10 @@ interface JobDoorProps {
 export function JobDoor({ door, onDoor, shelf, keeper, onLaid }: JobDoorProps) {
   const { store } = useTable();
   const shut = (): void => onDoor(SHUT);
+  // What opens stands at the top of the page, wherever one was.
+  useEffect(() => {
+    if (door.kind !== 'shut') scrollTo({ top: 0 });
+  }, [door]);
   const lay = (document: unknown): void => {
     store.lay({ id: newId('job'), document, changes: [] });
     shut();
