@@ -5,7 +5,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import demo from '../../../examples/two-and-a-box.json';
 import { App } from './app/App.tsx';
-import { beginning } from './app/beginning.ts';
+import { type Beginning, beginning } from './app/beginning.ts';
 import { broughtFile } from './app/broughtFile.ts';
 import { createKeeper } from './app/keeper.ts';
 import { watchForNewerPage } from './app/newerPage.ts';
@@ -13,8 +13,9 @@ import { newId } from './app/newId.ts';
 import { isAtRisk } from './app/saving.ts';
 import { isAside, showBrokenPage } from './app/showBrokenPage.tsx';
 import { createJobStore, type JobState } from './job/jobStore.ts';
+import { clearLeftBehind, leaveBehind, leftBehind } from './storage/leftBehind.ts';
 import { remember, remembered } from './storage/remembered.ts';
-import { askToPersist, openShelf } from './storage/shelf.ts';
+import { openShelf } from './storage/shelf.ts';
 import type { Post } from './worker/planClient.ts';
 
 const ON_TABLE = 'sagwright-on-table';
@@ -27,29 +28,37 @@ const makeWorker = (): Post => new Worker(new URL('./worker/worker.ts', import.m
 const newer = watchForNewerPage();
 const brought = await broughtFile();
 const demoJob: JobState = { id: newId('job'), document: demo, changes: [] };
-const begun = await beginning(brought, isAside() ? null : shelf, remembered(ON_TABLE), demoJob);
+const begun: Beginning = isAside()
+  ? { job: demoJob, kept: null, saving: 'example' }
+  : await beginning({ shelf, left: leftBehind(), onTable: remembered(ON_TABLE), demo: demoJob });
 const store = createJobStore(begun.job);
 const keeper = createKeeper(
   {
     store,
     shelf,
     pages: new BroadcastChannel('sagwright-kept'),
-    askToPersist,
     now: () => new Date().toISOString(),
     newId: () => newId('job'),
   },
   begun.kept,
   begun.saving,
 );
-if (brought?.kind === 'job') keeper.keepNow();
+if (begun.saving === 'keeping') keeper.keepNow();
 const rememberTable = (): void => remember(ON_TABLE, store.state().id);
 rememberTable();
 store.subscribe(rememberTable);
+if (brought?.kind === 'job') store.lay({ id: newId('job'), document: brought.job, changes: [] });
+const isWorkAtRisk = (): boolean => isAtRisk(keeper.state()) && store.state().changes.length > 0;
 addEventListener('beforeunload', (event) => {
-  if (isAtRisk(keeper.state()) && store.state().changes.length > 0) event.preventDefault();
+  if (isWorkAtRisk()) event.preventDefault();
 });
+addEventListener('pagehide', () => (isWorkAtRisk() ? leaveBehind(store.state()) : clearLeftBehind()));
 
-createRoot(page, { onUncaughtError: (error) => showBrokenPage(error, store) }).render(
+/** A page that another window left behind lacks the parts that it had not fetched: it is loaded again, as the newer one. */
+const onUncaughtError = (error: unknown): void =>
+  newer.state() === 'elsewhere' ? newer.take() : showBrokenPage(error, store);
+
+createRoot(page, { onUncaughtError }).render(
   <StrictMode>
     <App
       store={store}

@@ -13,6 +13,7 @@ function shelfInMemory() {
     fail: (outcome: Keeping | null): void => {
       fail = outcome;
     },
+    askToPersist: () => Promise.resolve(true),
     keep: async (kept: Kept, seen: string | null): Promise<Keeping> => {
       await Promise.resolve();
       if (fail !== null) return fail;
@@ -42,7 +43,6 @@ function windowOn(shelf: Shelf, begin: Kept) {
       store,
       shelf,
       pages,
-      askToPersist: () => Promise.resolve(true),
       now: () => `moment ${++moment}`,
       newId: () => `copy-${++ids}`,
     },

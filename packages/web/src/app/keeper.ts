@@ -18,11 +18,9 @@ export interface Keeper {
 /** What the keeper needs around it. */
 export interface KeeperDesk {
   readonly store: JobStore;
-  readonly shelf: Pick<Shelf, 'keep'>;
+  readonly shelf: Pick<Shelf, 'keep' | 'askToPersist'>;
   /** Where the pages of this browser tell each other the id of a job that they kept. */
   readonly pages: Pick<BroadcastChannel, 'postMessage' | 'onmessage'>;
-  /** Asks the browser to promise that it keeps what is on the shelf. */
-  readonly askToPersist: () => Promise<boolean>;
   readonly now: () => string;
   readonly newId: () => string;
 }
@@ -32,7 +30,7 @@ export interface KeeperDesk {
  * comes second goes on as a copy, so that nothing is lost and nothing is mixed.
  */
 export function createKeeper(desk: KeeperDesk, begin: Kept | null, beginsAs: Saving): Keeper {
-  const { store, shelf, pages, askToPersist, now, newId } = desk;
+  const { store, shelf, pages, now, newId } = desk;
   let state = beginsAs;
   let promised: boolean | null = beginsAs === 'kept' || null;
   let copied = false;
@@ -50,7 +48,7 @@ export function createKeeper(desk: KeeperDesk, begin: Kept | null, beginsAs: Sav
       if (outcome !== 'kept') return outcome;
       seen.set(job.id, kept);
       pages.postMessage(job.id);
-      promised ??= await askToPersist();
+      promised ??= await shelf.askToPersist();
       return outcome;
     },
     onChangedElsewhere: (job) => {

@@ -25,16 +25,24 @@ export function watchForNewerPage(): NewerPage {
     // The newer one has taken over: all windows hear of it, and only the one that asked is loaded again.
     onNeedReload: () => (asked ? location.reload() : say('elsewhere')),
   });
+  const take = (): void => {
+    if (state === 'elsewhere') {
+      location.reload();
+      return;
+    }
+    asked = true;
+    void update();
+  };
+  // What this page had not fetched yet went when the newer one was taken: only that one has it.
+  addEventListener('vite:preloadError', () => {
+    if (state === 'elsewhere') take();
+  });
   return {
     state: () => state,
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    take: () => {
-      if (state === 'elsewhere') return location.reload();
-      asked = true;
-      void update();
-    },
+    take,
   };
 }

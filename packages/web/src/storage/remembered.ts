@@ -1,3 +1,5 @@
+import { unlessForbidden } from './unlessForbidden.ts';
+
 /**
  * Small things that this device remembers: the colours, the tab, the job on the table. A page that is loaded again has its
  * own; a new one begins with what was remembered last anywhere. A browser that lets nothing be kept remembers nothing, which loses
@@ -11,16 +13,5 @@ export function remember(key: string, value: string): void {
   unlessForbidden(() => {
     sessionStorage.setItem(key, value);
     localStorage.setItem(key, value);
-    return null;
   });
-}
-
-/** Storage that is forbidden or full throws a DOMException, even when it is only looked at. */
-function unlessForbidden(use: () => string | null): string | null {
-  try {
-    return use();
-  } catch (error) {
-    if (error instanceof DOMException) return null;
-    throw error;
-  }
 }

@@ -1,3 +1,4 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Change } from '../job/edits.ts';
 
 /** A whole document as it is kept in the browser, with what was done to it. */
@@ -25,68 +26,75 @@ export interface Shelf {
   /** All of them, the one kept last first. */
   readonly all: () => Promise<readonly Kept[]>;
   readonly remove: (id: string) => Promise<void>;
+  /** Whether the browser promises already to keep what is on the shelf; asks nobody. */
+  readonly isPromised: () => Promise<boolean>;
+  /** Asks the browser to promise it. Some ask the person in turn, so it is done once there is something to keep. */
+  readonly askToPersist: () => Promise<boolean>;
 }
 
-const STORE = 'jobs';
+/** One store of whole jobs, by their ids. */
+interface Jobs extends DBSchema {
+  jobs: { key: string; value: Kept };
+}
 
 export function openShelf(): Shelf {
   const database = openOnce();
-  const begin = async (mode: IDBTransactionMode): Promise<IDBTransaction> =>
-    (await database()).transaction(STORE, mode);
   const all = async (): Promise<readonly Kept[]> => {
-    const kept: Kept[] = await answerOf((await begin('readonly')).objectStore(STORE).getAll());
+    const kept = await (await database()).getAll('jobs');
     return kept.sort((a, b) => (a.kept < b.kept ? 1 : -1));
   };
   return {
     keep: async (kept, seen) => {
       try {
-        return await keepUnlessChanged(await begin('readwrite'), kept, seen);
+        return await keepUnlessChanged(await database(), kept, seen);
       } catch (error) {
         if (!(error instanceof DOMException)) throw error;
         return error.name === 'QuotaExceededError' ? 'no room' : 'refused';
       }
     },
-    one: async (id) => (await answerOf((await begin('readonly')).objectStore(STORE).get(id))) ?? null,
+    one: async (id) => (await (await database()).get('jobs', id)) ?? null,
     latest: async () => (await all())[0] ?? null,
     all,
-    remove: async (id) => {
-      const transaction = await begin('readwrite');
-      transaction.objectStore(STORE).delete(id);
-      await endOf(transaction);
-    },
+    remove: async (id) => (await database()).delete('jobs', id),
+    isPromised: async () => (await navigator.storage?.persisted?.()) ?? false,
+    askToPersist: async () => (await navigator.storage?.persist?.()) ?? false,
   };
 }
 
-/** Looking and writing are one transaction, so that no other window comes between. */
+/** Looking and writing are one transaction, so that no other window comes between. It is kept once that is done, not before. */
 async function keepUnlessChanged(
-  transaction: IDBTransaction,
+  database: IDBPDatabase<Jobs>,
   kept: Kept,
   seen: string | null,
 ): Promise<Keeping> {
-  const jobs = transaction.objectStore(STORE);
-  const there: Kept | undefined = await answerOf(jobs.get(kept.id));
-  if (there !== undefined && there.kept !== seen) return 'changed elsewhere';
-  jobs.put(kept);
-  await endOf(transaction);
-  return 'kept';
+  const { store, done } = database.transaction('jobs', 'readwrite');
+  const look = async (): Promise<Keeping> => {
+    const there = await store.get(kept.id);
+    if (there !== undefined && there.kept !== seen) return 'changed elsewhere';
+    await store.put(kept);
+    return 'kept';
+  };
+  const [keeping] = await Promise.all([look(), done]);
+  return keeping;
 }
 
 /** The database, opened when it is first needed, and anew where the browser closed it or would not open it. */
-function openOnce(): () => Promise<IDBDatabase> {
-  let opened: Promise<IDBDatabase> | null = null;
+function openOnce(): () => Promise<IDBPDatabase<Jobs>> {
+  let opened: Promise<IDBPDatabase<Jobs>> | null = null;
   const forget = (): void => {
     opened = null;
   };
-  const open = async (): Promise<IDBDatabase> => {
-    const request = indexedDB.open('sagwright-jobs', 1);
-    request.onupgradeneeded = () => request.result.createObjectStore(STORE, { keyPath: 'id' });
-    const database = await answerOf(request);
-    database.onclose = forget;
-    database.onversionchange = () => {
-      database.close();
-      forget();
-    };
-    return database;
+  const open = async (): Promise<IDBPDatabase<Jobs>> => {
+    if (!('indexedDB' in globalThis))
+      throw new DOMException('This browser has no IndexedDB', 'NotFoundError');
+    return openDB<Jobs>('sagwright-jobs', 1, {
+      upgrade: (database) => void database.createObjectStore('jobs', { keyPath: 'id' }),
+      blocking: (_now, _newer, { target }) => {
+        (target as IDBDatabase).close();
+        forget();
+      },
+      terminated: forget,
+    });
   };
   return () => {
     if (opened === null) {
@@ -95,29 +103,4 @@ function openOnce(): () => Promise<IDBDatabase> {
     }
     return opened;
   };
-}
-
-function answerOf<T>(request: IDBRequest<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-}
-
-/** Resolves once everything in it is written; a write for which there was no room ends it with its fault. */
-function endOf(transaction: IDBTransaction): Promise<void> {
-  return new Promise((resolve, reject) => {
-    transaction.oncomplete = () => resolve();
-    transaction.onabort = () => reject(transaction.error ?? new DOMException('given up', 'AbortError'));
-  });
-}
-
-/** Whether the browser promises already to keep what is on the shelf; asks nobody. */
-export async function isPromised(): Promise<boolean> {
-  return (await navigator.storage?.persisted?.()) ?? false;
-}
-
-/** Asks the browser to promise it. Some ask the person in turn, so it is done once there is something to keep. */
-export async function askToPersist(): Promise<boolean> {
-  return (await navigator.storage?.persist?.()) ?? false;
 }
