@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
 import { expect } from 'vitest';
 import { browserPath } from '../../../scripts/browser.mjs';
-import { servePage } from '../../cli/src/open/serve.ts';
+import { type Served, servePage } from '../../cli/src/open/serve.ts';
 
 /** What the tests look at: the built page, served as the terminal program serves it, in Debian's Chromium. */
 export interface Desk {
@@ -10,6 +11,8 @@ export interface Desk {
   readonly browser: Browser;
   /** The server alone, as when the program is ended while the page stays open. */
   readonly unplug: () => Promise<void>;
+  /** The server at the same address again, as when the program is started anew. */
+  readonly plugIn: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -23,21 +26,26 @@ const flags = [
   '--disable-sync',
 ];
 
-export async function openDesk(): Promise<Desk> {
+/** Where the page was built. */
+export const builtPage = fileURLToPath(new URL('../dist', import.meta.url));
+
+export async function openDesk(folder = builtPage): Promise<Desk> {
   const executablePath = browserPath();
   if (executablePath === null) throw new Error('No Chromium: run "npm test", which installs or asks for it');
-  const folder = new URL('../dist', import.meta.url).pathname;
-  const served = await servePage(folder, 0);
+  let served: Served | null = await servePage(folder, 0);
+  const { url } = served;
   const browser = await chromium.launch({ executablePath, args: flags });
-  let plugged = true;
   const unplug = async (): Promise<void> => {
-    if (plugged) await served.close();
-    plugged = false;
+    await served?.close();
+    served = null;
   };
   return {
-    url: served.url,
+    url,
     browser,
     unplug,
+    plugIn: async () => {
+      served = await servePage(folder, Number(new URL(url).port));
+    },
     close: async () => {
       await browser.close();
       await unplug();
@@ -51,27 +59,52 @@ export const sizes = {
   desktop: { width: 1440, height: 900 },
 } as const;
 
-/** A new person with an empty browser; what the page says on its console as an error is an error of the test. */
+/** A window of the page, and what it said on its console as an error: an error of the test. */
+export interface Visit {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  readonly errors: readonly string[];
+}
+
+/** A new person with an empty browser. */
 export async function visit(
   desk: Desk,
   size: keyof typeof sizes = 'tablet',
   theme: 'sun' | 'truck' = 'sun',
-): Promise<{ readonly context: BrowserContext; readonly page: Page; readonly errors: readonly string[] }> {
-  const context = await desk.browser.newContext({
+): Promise<Visit> {
+  return openWindow(desk, await newBrowser(desk, size, theme));
+}
+
+/** A browser in which nothing is kept yet, without a window. */
+export function newBrowser(
+  desk: Desk,
+  size: keyof typeof sizes = 'tablet',
+  theme: 'sun' | 'truck' = 'sun',
+): Promise<BrowserContext> {
+  return desk.browser.newContext({
     viewport: sizes[size],
     colorScheme: theme === 'sun' ? 'light' : 'dark',
     hasTouch: size !== 'desktop',
     reducedMotion: 'reduce',
   });
+}
+
+/** One more window of the same browser; `hash` ends its address. */
+export async function openWindow(desk: Desk, context: BrowserContext, hash = ''): Promise<Visit> {
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => void errors.push(error.message));
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  await page.goto(desk.url);
-  await page.getByRole('group', { name: 'Loads' }).waitFor({ timeout: 10_000 });
+  await page.goto(`${desk.url}${hash}`);
+  await stands(page);
   return { context, page, errors };
+}
+
+/** Waits until a page that is loaded, or loaded again, shows its machine. */
+export async function stands(page: Page): Promise<void> {
+  await page.getByRole('group', { name: 'Loads' }).waitFor({ timeout: 10_000 });
 }
 
 /** Opens a job's text on the page as a file, and waits for its plan. */

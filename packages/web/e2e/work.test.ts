@@ -1,5 +1,8 @@
+import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Desk, exampleText, openDesk, visit } from './page.ts';
+import { jobFileName } from '../src/files/fileName.ts';
+import { type Desk, exampleText, openDesk, planned, savedText, stands, visit } from './page.ts';
+import { jobOf } from './terminal.ts';
 
 let desk: Desk;
 beforeAll(async () => {
@@ -7,33 +10,11 @@ beforeAll(async () => {
 });
 afterAll(() => desk.close());
 
-test('work is kept over a reload, undo included', async () => {
-  const { context, page, errors } = await visit(desk);
-  const loads = page.getByRole('group', { name: 'Loads' }).getByRole('button');
-  const count = (await loads.count()) + 1;
-  await page.getByRole('button', { name: 'New load' }).click();
-  await expect.poll(() => loads.count()).toBe(count);
-  const undo = page.getByRole('button', { name: /^Undo/ });
-  await expect.poll(() => undo.getAttribute('aria-label')).toMatch(/^Undo: /);
-  await page
-    .getByText('Kept on this device')
-    .or(page.getByText('This browser may clear itself'))
-    .first()
-    .waitFor();
-  await page.reload();
-  await page.getByRole('group', { name: 'Loads' }).waitFor();
-  await expect.poll(() => loads.count()).toBe(count);
-  await undo.click();
-  await expect.poll(() => loads.count()).toBe(count - 1);
-  expect(errors).toEqual([]);
-  await context.close();
-});
-
 test('the theme that was chosen stays', async () => {
   const { context, page } = await visit(desk);
   await page.getByRole('button', { name: 'Truck colours' }).click();
   await page.reload();
-  await page.getByRole('group', { name: 'Loads' }).waitFor();
+  await stands(page);
   expect(await page.locator('html').getAttribute('data-theme')).toBe('truck');
   await context.close();
 });
@@ -60,24 +41,77 @@ test('a broken file tells its fault with its place, shows its rest, and leaves t
   await context.close();
 });
 
-test('with the server gone a reload still finds everything', async () => {
-  const alone = await openDesk();
-  const { context, page, errors } = await visit(alone);
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-  });
-  await expect
-    .poll(() => page.evaluate(async () => (await caches.keys()).length), { timeout: 15_000 })
-    .toBeGreaterThan(0);
+test('a file that is dropped is opened, and its copy is named after the job; a kept job is removed only when that is meant', async () => {
+  const { context, page, errors } = await visit(desk);
+  await drop(page, 'mine.json', exampleText('long-legs'));
+  const { name } = jobOf(exampleText('long-legs'));
+  await expect.poll(() => page.locator('h1').textContent()).toBe(name);
+  await planned(page);
+  expect(jobOf(await savedText(page))).toEqual(jobOf(exampleText('long-legs')));
+  expect(await page.locator('html').getAttribute('data-dropping')).toBeNull();
+
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: `Copy ${name} to a file` }).click();
+  expect((await download).suggestedFilename()).toBe(jobFileName(name));
+  await page.getByRole('button', { name: 'Open The least figures' }).click();
+  const { name: next } = jobOf(exampleText('least-figures'));
+  await expect.poll(() => page.locator('h1').textContent()).toBe(next);
+
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  const open = page.getByRole('button', { name: `Open ${name}` });
+  const remove = page.getByRole('button', { name: `Remove ${name}` });
+  await remove.click();
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  expect(await open.count()).toBe(1);
+  await remove.click();
+  await page.getByRole('button', { name: 'Yes, remove it' }).click();
+  await open.waitFor({ state: 'detached' });
+  expect(await page.locator('h1').textContent()).toBe(next);
   await page.reload();
-  await page.getByRole('group', { name: 'Loads' }).waitFor();
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-  await alone.unplug();
-  await page.reload();
-  await page.getByRole('group', { name: 'Loads' }).waitFor();
-  await page.locator('.tab-index-tab').nth(1).click();
-  await page.locator('.spring-row').first().waitFor();
+  await stands(page);
+  await page.getByRole('button', { name: 'Jobs' }).click();
+  await page.locator('.jobs-sheet').getByText(next).waitFor();
+  expect(await open.count()).toBe(0);
   expect(errors).toEqual([]);
   await context.close();
-  await alone.close();
 });
+
+test('inches typed where millimetres stand stay inches, in the job and in its file, and are counted as the millimetres that they are', async () => {
+  const { context, page, errors } = await visit(desk);
+  await page.getByRole('button', { name: 'This machine' }).click();
+  await page.getByRole('navigation').getByRole('button', { name: 'Rear', exact: true }).click();
+  const path = 'machine.rear.shock.length';
+  const field = page.locator(`[id="${path}"]`);
+  const { shock } = jobOf(exampleText('two-and-a-box')).machine.rear;
+  expect(shock.length?.unit).toBe('mm');
+  await field.locator('[data-field-face]').click();
+  await page.keyboard.type('12 7/8');
+  const sheet = page.getByRole('dialog');
+  await sheet.getByRole('button', { name: /^in/ }).click();
+  // 1 in = 25.4 mm exactly (NIST SP 811, B.8): 12 7/8 in = 327.025 mm.
+  expect(await sheet.getByRole('button', { name: /^mm/ }).textContent()).toMatch(/= 327\.0/);
+  await sheet.getByRole('button', { name: /^Write 12 7\/8/ }).click();
+  await expect.poll(() => field.textContent()).toContain('12.875');
+  await planned(page);
+  const { length } = jobOf(await savedText(page)).machine.rear.shock;
+  expect(length).toMatchObject({ value: 12.875, unit: 'in' });
+  expect(Object.keys(jobOf(await savedText(page)).machine.rear.shock)).toEqual(Object.keys(shock));
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
+/** Lets a file fall onto the page, as from a folder beside it. */
+async function drop(page: Page, name: string, text: string): Promise<void> {
+  const dataTransfer = await page.evaluateHandle(
+    ([fileName, content]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content!], fileName!, { type: 'application/json' }));
+      return data;
+    },
+    [name, text],
+  );
+  await page.dispatchEvent('main', 'dragover', { dataTransfer });
+  expect(await page.locator('html').getAttribute('data-dropping')).toBe('');
+  await page.dispatchEvent('main', 'drop', { dataTransfer });
+}
