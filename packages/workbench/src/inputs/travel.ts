@@ -5,14 +5,14 @@ import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { differenceToSI } from '@sagwright/records/units';
-import { type Desk, impossible, inOrder } from './desk.ts';
+import { type Desk, impossible } from './desk.ts';
 import { defaultWidth } from './widths.ts';
 
 const PATH = 'machine.rear.travel';
 
 /**
  * How the rear wheel moves its shock. `extended` is the shock's length eye to eye, fully out, as it is now [m]; null
- * where it is not known: then a table or taped points begin at the extension stop.
+ * where it is not known: then the lowest wheel of a table or of taped points stands at the extension stop.
  */
 export function rearKinematics(desk: Desk, travel: Travel, extended: number | null): KinematicsSI {
   const { take } = desk;
@@ -79,7 +79,8 @@ function tapedKinematics(
   travel: Extract<Travel, { kind: 'taped' }>,
   extended: number | null,
 ): KinematicsSI {
-  const points = inOrder(travel.points).map(([, point]) => point);
+  // However they were taped: from the bottom up, from the top down, or down to the first height once more.
+  const points = Object.values(travel.points).sort((a, b) => siOf(a.wheel) - siOf(b.wheel));
   const wheel = points.map((point) => siOf(point.wheel));
   const shock = points.map((point) => siOf(point.shock));
   const slope = (shock.at(-1)! - shock[0]!) / (wheel.at(-1)! - wheel[0]!);
