@@ -44,4 +44,16 @@ describe('a wanted sag', () => {
     expect(stroke(z) - stroke(start)).toBeCloseTo(0.03, 12);
     expect(z).toBeLessThan(prepared.rearTravelMax);
   });
+
+  test('along the damper past its whole stroke lies past the whole travel, also where the ratio runs out there', () => {
+    // s = 0.9 z − 2 z² never gets past 0.81/8 = 101 mm.
+    const kinematics = { kind: 'quadratic' as const, slope: 0.9, bend: -2 };
+    const falling = { ...machine, rear: { ...machine.rear, strokeMax: 0.1, kinematics } };
+    const { rearTravelMax } = prepare(falling);
+    const asked = travel({ kind: 'length', length: 0.15 }, 'stop', 'stroke', falling);
+    expect(asked).toBeCloseTo(1.5 * rearTravelMax, 12);
+    expect(travel({ kind: 'length', length: 0.0999999 }, 'stop', 'stroke', falling)).toBeLessThan(
+      rearTravelMax,
+    );
+  });
 });

@@ -18,7 +18,10 @@ export interface WantedSI {
   readonly along: 'wheel' | 'stroke';
 }
 
-/** Wheel travel [m] from the extension stop that a wanted sag asks for, on the machine as it stands; may lie outside its travel. */
+/**
+ * Wheel travel [m] from the extension stop that a wanted sag asks for, on the machine as it stands; may lie outside its travel.
+ * No travel belongs to a stroke that the damper has not got: such a sag is told in proportion, past the whole travel.
+ */
 export function wantedTravel(prepared: Prepared, name: EndName, wanted: WantedSI, sag: SagSI): number {
   const end = prepared.machine[name];
   const { rake } = prepared.machine.geometry;
@@ -29,6 +32,7 @@ export function wantedTravel(prepared: Prepared, name: EndName, wanted: WantedSI
   }
   const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
   strokeAt(end.kinematics, rake, start, at);
-  const stroke = sag.kind === 'length' ? sag.length : sag.share * end.strokeMax;
-  return travelAtStroke(end.kinematics, rake, at.stroke + stroke);
+  const stroke = at.stroke + (sag.kind === 'length' ? sag.length : sag.share * end.strokeMax);
+  if (stroke > end.strokeMax) return (travelMax * stroke) / end.strokeMax;
+  return travelAtStroke(end.kinematics, rake, stroke);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { monotoneCubic } from '../numerics/monotoneCubic.ts';
 import { between } from '../testing/arbitraryStrut.ts';
-import { type KinematicsSI, type StrokeAt, strokeAt, travelAtStroke } from './kinematics.ts';
+import { type KinematicsSI, type StrokeAt, strokeAt, strokeLimit, travelAtStroke } from './kinematics.ts';
 
 function at(kinematics: KinematicsSI, z: number, rake = 0.45): StrokeAt {
   const out: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
@@ -63,7 +63,7 @@ describe('any rear', () => {
       fc.property(anyKinematics, between(0, 0.06), between(0, 1.1), (kinematics, stroke, rake) => {
         const wanted = kinematics.kind === 'table' ? Math.min(stroke, 1.05 * lastStroke(kinematics)) : stroke;
         // No travel gives a stroke before which the ratio runs out: a quadratic's, or a curve's that ends flat.
-        fc.pre(greatestStroke(kinematics) > wanted);
+        fc.pre(strokeLimit(kinematics) > wanted);
         const z = travelAtStroke(kinematics, rake, wanted);
         expect(z).toBeGreaterThanOrEqual(-1e-15);
         expect(at(kinematics, z, rake).stroke).toBeCloseTo(wanted, 12);
@@ -75,15 +75,6 @@ describe('any rear', () => {
 
 function lastStroke({ curve, scale }: Extract<KinematicsSI, { kind: 'table' }>): number {
   return scale * curve.y.at(-1)!;
-}
-
-/** Of s = a z + b z² where its ratio is 0; of a curve where it has gone on straight for as much again as it spans. */
-function greatestStroke(kinematics: KinematicsSI): number {
-  if (kinematics.kind === 'quadratic' && kinematics.bend < 0)
-    return -(kinematics.slope ** 2) / (4 * kinematics.bend);
-  if (kinematics.kind !== 'table') return Number.POSITIVE_INFINITY;
-  const { x, slope } = kinematics.curve;
-  return lastStroke(kinematics) + kinematics.scale * slope.at(-1)! * (x.at(-1)! - x[0]!);
 }
 
 test('a fork’s stroke is longer than its wheel’s travel, by the cosine of the rake', () => {
@@ -100,12 +91,26 @@ test('a ratio that runs out before the stroke is made has no answer', () => {
   expect(() => travelAtStroke(kinematics, 0, 0.0451)).toThrow(
     'no wheel travel gives a damper stroke of 0.0451 m',
   );
+  expect(strokeLimit(kinematics)).toBeCloseTo(0.045, 12);
   const flat: KinematicsSI = {
     kind: 'table',
     curve: monotoneCubic([0, 0.05, 0.06], [0, 0.04, 0.04]),
     scale: 1,
   };
   expect(() => travelAtStroke(flat, 0, 0.05)).toThrow('0.05 m');
+  expect(strokeLimit(flat)).toBe(0.04);
+});
+
+test('a drawn curve goes on straight past its last point for as much travel again, and no further', () => {
+  // 40 mm of stroke at 80 mm, a ratio of 0.5 throughout: on to 160 mm of travel, 80 mm of stroke.
+  const drawn: KinematicsSI = {
+    kind: 'table',
+    curve: monotoneCubic([0, 0.04, 0.08], [0, 0.02, 0.04]),
+    scale: 1,
+  };
+  expect(strokeLimit(drawn)).toBeCloseTo(0.08, 12);
+  expect(travelAtStroke(drawn, 0, 0.0799)).toBeCloseTo(0.1598, 12);
+  expect(() => travelAtStroke(drawn, 0, 0.0801)).toThrow('0.0801 m');
 });
 
 test('a table that begins past the extension stop still finds the stop', () => {

@@ -55,8 +55,30 @@ export function strokeAt(kinematics: KinematicsSI, rake: number, z: number, out:
 const scratch = { value: 0, first: 0, second: 0 };
 
 /**
+ * Stroke [m] that the damper never gets past, however far the wheel goes; Infinity where there is none.
+ *   quadratic  s = a z + b z² with b < 0 turns back at −a²/(4 b)
+ *   table      straight on past its last point for as much travel again as it spans, and no further
+ * From there on `travelAtStroke` has no answer; for a table that ends flat (ratio 0) its last point still has one.
+ */
+export function strokeLimit(kinematics: KinematicsSI): number {
+  switch (kinematics.kind) {
+    case 'ratio':
+    case 'fork':
+      return Number.POSITIVE_INFINITY;
+    case 'quadratic': {
+      const { slope, bend } = kinematics;
+      return bend < 0 ? -(slope * slope) / (4 * bend) : Number.POSITIVE_INFINITY;
+    }
+    case 'table': {
+      const { x, y, slope } = kinematics.curve;
+      return kinematics.scale * (y.at(-1)! + slope.at(-1)! * (x.at(-1)! - x[0]!));
+    }
+  }
+}
+
+/**
  * Wheel travel [m] at which the damper has made `stroke` [m]: the inverse of `strokeAt`, for strokes of the working range.
- * Throws RangeError where the wheel cannot get there (the ratio runs out before that stroke).
+ * Throws RangeError where the wheel cannot get there: see `strokeLimit`.
  */
 export function travelAtStroke(kinematics: KinematicsSI, rake: number, stroke: number): number {
   switch (kinematics.kind) {
