@@ -18,6 +18,7 @@ export type NoteCode =
   | 'rubber not known'
   | 'top-out not known'
   | 'axle path straight'
+  | 'travel carried on'
   | 'one diameter for bore and seal'
   | 'bushes and pivot friction zero'
   | 'target set shipped'

@@ -1,5 +1,4 @@
 import type { AxlePathSI } from '@sagwright/model/rear/axlePath';
-import { type KinematicsSI, travelAtStroke } from '@sagwright/model/rear/kinematics';
 import type { EndSI } from '@sagwright/model/statics/machine';
 import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
 import type { Tyre } from '@sagwright/records/schema/machine';
@@ -8,7 +7,7 @@ import { unsprungShare } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
 import { legAir, rubberOf, shockGas, topOutOf } from './struts.ts';
-import { rearKinematics } from './travel.ts';
+import { rearKinematics, wheelTravel } from './travel.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */
 export interface MachineFigures {
@@ -34,13 +33,14 @@ export function machineFigures(desk: Desk): MachineFigures {
     attitude: machine.weighing.attitude,
   };
   const rear = rearEnd(desk, weighing);
-  const front = frontEnd(desk, weighing);
+  const rake = take.orAssumed('machine.rake', machine.rake, 'angle', 'rake');
+  const front = frontEnd(desk, weighing, rake);
   note(desk, 'bushes and pivot friction zero', 'machine.rear');
   return {
     machine: {
       geometry: {
         wheelbase,
-        rake: take.orAssumed('machine.rake', machine.rake, 'angle', 'rake'),
+        rake,
         forkOffset:
           machine.forkOffset === undefined
             ? null
@@ -70,7 +70,7 @@ interface End {
 
 function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const { take, job } = desk;
-  const { rear, wheelbase } = job.machine;
+  const { rear } = job.machine;
   const { shock } = rear;
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
   const extended =
@@ -79,8 +79,8 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
     gas: shockGas(desk, shock.gas, strokeMax),
-    rubber: rubberOf(desk, 'machine.rear.shock.rubber', shock.rubber),
-    topOut: topOutOf(desk, 'machine.rear.shock.topOut', shock.topOut),
+    rubber: rubberOf(desk, 'machine.rear.shock.rubber', shock.rubber, strokeMax),
+    topOut: topOutOf(desk, 'machine.rear.shock.topOut', shock.topOut, strokeMax),
     friction: take.orAssumed('machine.rear.shock.friction', shock.friction, 'friction', 'rearFriction'),
   };
   const radius = take.orAssumed(
@@ -90,22 +90,23 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
     'tyreRadiusRear',
   );
   const kinematics = rearKinematics(desk, rear.travel, extended);
-  const rise = travelOf(desk, kinematics, strokeMax) - siOfOr(rear.measuredAt);
+  const travelMax = wheelTravel(desk, kinematics, strokeMax);
+  const measuredAt = measuredAtOf(desk, 'rear', travelMax);
   return {
     figures,
     end: {
       unsprung: unsprungOf(desk, 'rear', weighing),
       tyre: { radius, rate: tyreRate(desk, 'rear', rear.tyre) },
-      referenceTravel: siOfOr(rear.measuredAt),
+      referenceTravel: measuredAt,
       strokeMax,
       kinematics,
-      axlePath: axlePathOf(desk, radius, rise, wheelbase === undefined ? null : siOf(wheelbase)),
+      axlePath: axlePathOf(desk, radius, measuredAt, travelMax - measuredAt),
       struts: figures.struts.map((strut) => ({ ...strut, ...shared })),
     },
   };
 }
 
-function frontEnd(desk: Desk, weighing: WeighingSI): End {
+function frontEnd(desk: Desk, weighing: WeighingSI, rake: number): End {
   const { take, job } = desk;
   const { front } = job.machine;
   const { fork } = front;
@@ -116,8 +117,8 @@ function frontEnd(desk: Desk, weighing: WeighingSI): End {
   const friction = take.orAssumed('machine.front.fork.friction', fork?.friction, 'friction', 'forkFriction');
   const shared = {
     gas: legAir(desk, fork?.air, strokeMax),
-    rubber: rubberOf(desk, 'machine.front.fork.rubber', fork?.rubber),
-    topOut: topOutOf(desk, 'machine.front.fork.topOut', fork?.topOut),
+    rubber: rubberOf(desk, 'machine.front.fork.rubber', fork?.rubber, strokeMax),
+    topOut: topOutOf(desk, 'machine.front.fork.topOut', fork?.topOut, strokeMax),
     friction: friction / figures.struts.length,
   };
   return {
@@ -133,7 +134,7 @@ function frontEnd(desk: Desk, weighing: WeighingSI): End {
         ),
         rate: tyreRate(desk, 'front', front.tyre),
       },
-      referenceTravel: siOfOr(front.measuredAt),
+      referenceTravel: measuredAtOf(desk, 'front', strokeMax * Math.cos(rake)),
       strokeMax,
       kinematics: { kind: 'fork' },
       axlePath: { kind: 'fork' },
@@ -176,39 +177,44 @@ function tyreRate(desk: Desk, end: 'rear' | 'front', tyre: Tyre | undefined): nu
   return desk.take.orAssumed(`machine.${end}.tyre.rate`, tyre?.rate, 'tyreRate', assumption);
 }
 
-/** Wheel travel at full stroke [m]; told where the ratio never lets the shock make its stroke. */
-function travelOf(desk: Desk, kinematics: KinematicsSI, strokeMax: number): number {
-  if (kinematics.kind === 'quadratic' && kinematics.slope ** 2 + 4 * kinematics.bend * strokeMax <= 0) {
-    impossible(
-      desk,
-      'machine.rear.travel',
-      `Rear travel: on these points the shock stops shortening before its stroke of ${(strokeMax * 1000).toFixed(1)} mm. Check the stroke and the points.`,
-    );
-    return 0;
-  }
-  return travelAtStroke(kinematics, 0, strokeMax);
-}
-
-/** `rise`: how far the wheel rises above where the pivot was measured, at full travel [m]. */
-function axlePathOf(desk: Desk, radius: number, rise: number, wheelbase: number | null): AxlePathSI {
+/** How far the wheel drops below where the pivot was measured, fully out, and rises above it at full travel [m]. */
+function axlePathOf(desk: Desk, radius: number, drop: number, rise: number): AxlePathSI {
   const { take, job } = desk;
   const { pivot } = job.machine.rear;
   if (pivot === undefined) {
     note(desk, 'axle path straight', 'machine.rear.pivot');
     return { kind: 'straight' };
   }
+  const { wheelbase } = job.machine;
   const pivotX = take.known('machine.rear.pivot.x', pivot.x, 'geometry');
   const pivotHeight = take.known('machine.rear.pivot.height', pivot.height, 'geometry');
   const arm = Math.hypot(pivotX, pivotHeight - radius);
-  const above = Math.max(Math.abs(radius + rise - pivotHeight), Math.abs(radius - rise - pivotHeight));
-  if (!(pivotX > 0.15) || (wheelbase !== null && pivotX > wheelbase) || !(above < 0.9 * arm)) {
+  const furthest = Math.max(Math.abs(radius + rise - pivotHeight), Math.abs(radius - drop - pivotHeight));
+  const ahead = wheelbase === undefined || pivotX <= siOf(wheelbase);
+  if (!(pivotX > 0.15) || !ahead || !(furthest < 0.9 * arm)) {
     impossible(
       desk,
       'machine.rear.pivot',
-      `Swingarm pivot: ${(pivotX * 1000).toFixed(0)} mm ahead of the rear axle and ${(pivotHeight * 1000).toFixed(0)} mm high; it must lie 150 mm or more ahead, behind the front axle, and the arm must be long enough for ${(rise * 1000).toFixed(0)} mm of wheel travel.`,
+      `Swingarm pivot: ${(pivotX * 1000).toFixed(0)} mm ahead of the rear axle and ${(pivotHeight * 1000).toFixed(0)} mm high; it must lie 150 mm or more ahead, behind the front axle, and the arm must be long enough for ${((rise + drop) * 1000).toFixed(0)} mm of wheel travel.`,
     );
   }
   return { kind: 'circle', pivotX, pivotHeight };
+}
+
+/** By how much the travel at which the machine was measured may lie past what the wheel has: both are taped or rounded [m]. */
+const PAST_TRAVEL = 0.005;
+
+/** Wheel travel [m] at which heights and places were read; 0, fully out, where nothing is said. */
+function measuredAtOf(desk: Desk, end: 'rear' | 'front', travelMax: number): number {
+  const measuredAt = siOfOr(desk.job.machine[end].measuredAt);
+  if (measuredAt > travelMax + PAST_TRAVEL) {
+    impossible(
+      desk,
+      `machine.${end}.measuredAt`,
+      `Measured at ${(measuredAt * 1000).toFixed(0)} mm of ${end} wheel travel, but by its stroke, typed or assumed, the wheel has ${(travelMax * 1000).toFixed(0)} mm. Check both.`,
+    );
+  }
+  return measuredAt;
 }
 
 function siOfOr(typed: Parameters<typeof siOf>[0] | undefined): number {

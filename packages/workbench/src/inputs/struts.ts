@@ -61,11 +61,18 @@ export function legAir(desk: Desk, air: Fork['air'], stroke: number): GasSI | nu
   return forkAir(circle(bore ?? one), circle(seal ?? one), gap, stroke, ATMOSPHERE, 1);
 }
 
-export function rubberOf(desk: Desk, path: string, rubber: Rubber | 'none' | undefined): RubberSI | null {
+export function rubberOf(
+  desk: Desk,
+  path: string,
+  rubber: Rubber | 'none' | undefined,
+  stroke: number,
+): RubberSI | null {
   if (rubber === undefined) note(desk, 'rubber not known', path);
   if (rubber === undefined || rubber === 'none') return null;
+  const start = desk.take.known(`${path}.start`, rubber.start, 'rubberStart');
+  requireWithin(desk, `${path}.start`, 'Bump rubber: met', start, stroke);
   return {
-    start: desk.take.known(`${path}.start`, rubber.start, 'rubberStart'),
+    start,
     rate: desk.take.known(`${path}.rate`, rubber.rate, 'rubberRate'),
     hardening:
       rubber.hardening === undefined
@@ -74,13 +81,28 @@ export function rubberOf(desk: Desk, path: string, rubber: Rubber | 'none' | und
   };
 }
 
-export function topOutOf(desk: Desk, path: string, topOut: TopOut | 'none' | undefined): TopOutSI | null {
+export function topOutOf(
+  desk: Desk,
+  path: string,
+  topOut: TopOut | 'none' | undefined,
+  stroke: number,
+): TopOutSI | null {
   if (topOut === undefined) note(desk, 'top-out not known', path);
   if (topOut === undefined || topOut === 'none') return null;
-  return {
-    length: desk.take.known(`${path}.length`, topOut.length, 'tape'),
-    rate: desk.take.known(`${path}.rate`, topOut.rate, 'topOut'),
-  };
+  const length = desk.take.known(`${path}.length`, topOut.length, 'tape');
+  requireWithin(desk, `${path}.length`, 'Top-out spring: free', length, stroke);
+  return { length, rate: desk.take.known(`${path}.rate`, topOut.rate, 'topOut') };
+}
+
+/** What works within the stroke lies within it. The reader has seen to that where the stroke is typed, not where it is assumed. */
+function requireWithin(desk: Desk, path: string, what: string, at: number, stroke: number): void {
+  if (at < stroke) return;
+  const [there, whole] = [at, stroke].map((length) => `${(length * 1000).toFixed(1)} mm`);
+  impossible(
+    desk,
+    path,
+    `${what} at ${there} of stroke, but the whole stroke, which nobody gave, is taken as ${whole}; it must be less. Type the stroke.`,
+  );
 }
 
 function circle(diameter: number): number {

@@ -1,7 +1,7 @@
 import type { KinematicsSI } from '@sagwright/model/rear/kinematics';
 import { describe, expect, test } from 'vitest';
 import { planJob } from '../path.ts';
-import { tourerWith } from '../testing/tourerJob.ts';
+import { type Change, tourerWith } from '../testing/tourerJob.ts';
 
 const mm = (value: number): object => ({ value, unit: 'mm' });
 const TRAVEL = 'machine.rear.travel';
@@ -44,3 +44,100 @@ describe('Taped points', () => {
     expect(ended.slope).toBeLessThan(0.86);
   });
 });
+
+describe('A drawn table', () => {
+  const table = (rows: readonly (readonly [number, number])[]): object => ({
+    kind: 'table',
+    rows: rows.map(([wheel, shock]) => ({ wheel: mm(wheel), shock: mm(shock) })),
+  });
+
+  test('that ends flat before the shock has made its stroke is told with its place, not carried on', () => {
+    // The tourer's shocks stroke 69 mm; here the last 5 mm of wheel move them by a tenth of a millimetre.
+    for (const last of [68.9, 69, 69.02]) {
+      const rows = table([
+        [0, 320],
+        [40, 285],
+        [75, 251.15],
+        [80, 320 - last],
+      ]);
+      expect(problemsOf([TRAVEL, rows]), String(last)).toEqual([TRAVEL]);
+    }
+  });
+
+  test('that ends far before the stroke is told with its place', () => {
+    expect(
+      problemsOf([
+        TRAVEL,
+        table([
+          [0, 320],
+          [15, 307],
+          [30, 294],
+        ]),
+      ]),
+    ).toEqual([TRAVEL]);
+  });
+
+  test('that ends somewhat before the stroke is carried on straight, which is said', () => {
+    const planned = planJob(
+      tourerWith([
+        TRAVEL,
+        table([
+          [0, 320],
+          [30, 294],
+          [60, 268],
+        ]),
+      ]),
+    );
+    expect(planned.ok && planned.inputs.notes.map(({ code }) => code)).toContain('travel carried on');
+    const whole = planJob(
+      tourerWith([
+        TRAVEL,
+        table([
+          [0, 320],
+          [40, 285.5],
+          [80, 251],
+        ]),
+      ]),
+    );
+    expect(whole.ok && whole.inputs.notes.map(({ code }) => code)).not.toContain('travel carried on');
+  });
+});
+
+describe('What lies in the travel', () => {
+  test('lies within a stroke that nobody gave, too', () => {
+    const rubber = { start: mm(150), rate: { value: 40, unit: 'N/mm' } };
+    const topOut = { length: mm(150), rate: { value: 40, unit: 'N/mm' } };
+    for (const [end, strut] of [
+      ['rear', 'shock'],
+      ['front', 'fork'],
+    ] as const) {
+      const path = `machine.${end}.${strut}`;
+      const unknown = [`${path}.stroke`, undefined] as const;
+      expect(problemsOf(unknown, [`${path}.rubber`, rubber])).toEqual([`${path}.rubber.start`]);
+      expect(problemsOf(unknown, [`${path}.rubber`, 'none'], [`${path}.topOut`, topOut])).toEqual([
+        `${path}.topOut.length`,
+      ]);
+    }
+  });
+
+  test('is where heights were read: a fork’s wheel travel is shorter than its stroke', () => {
+    // 117 mm of stroke at 27° of rake: 104.2 mm of wheel travel.
+    expect(problemsOf(['machine.front.measuredAt', mm(115)])).toEqual(['machine.front.measuredAt']);
+    expect(problemsOf(['machine.front.measuredAt', mm(104)])).toEqual([]);
+    const unknown = ['machine.rear.shock.stroke', undefined] as const;
+    expect(problemsOf(unknown, ['machine.rear.measuredAt', mm(300)])).toContain('machine.rear.measuredAt');
+  });
+
+  test('lets the arm reach down to where the wheel hangs, from where its pivot was read', () => {
+    // Read at 75 of 77 mm, the pivot 190 mm above the axle on an arm of 260 mm: fully out it would need 265 mm.
+    const deep = ['machine.rear.measuredAt', mm(75)] as const;
+    const pivot = ['machine.rear.pivot', { x: mm(177), height: mm(508) }] as const;
+    expect(problemsOf(deep, pivot)).toEqual(['machine.rear.pivot']);
+    expect(problemsOf(deep)).toEqual([]);
+  });
+});
+
+function problemsOf(...changes: readonly Change[]): readonly string[] {
+  const planned = planJob(tourerWith(...changes));
+  return planned.ok ? [] : planned.problems.map(({ path }) => path);
+}

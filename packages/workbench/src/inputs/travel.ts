@@ -1,11 +1,11 @@
 import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic';
 import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
-import type { KinematicsSI } from '@sagwright/model/rear/kinematics';
+import { type KinematicsSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { differenceToSI } from '@sagwright/records/units';
-import { type Desk, impossible } from './desk.ts';
+import { type Desk, impossible, note } from './desk.ts';
 import { defaultWidth } from './widths.ts';
 
 const PATH = 'machine.rear.travel';
@@ -26,6 +26,35 @@ export function rearKinematics(desk: Desk, travel: Travel, extended: number | nu
     case 'taped':
       return tapedKinematics(desk, travel, extended);
   }
+}
+
+/**
+ * Least motion ratio that a rear may have at full bump: 20 mm of wheel for each of the shock. Below it a
+ * millimetre of doubt in the stroke is centimetres of wheel travel, and no machine is built so (common practice, no source).
+ */
+const LEAST_RATIO = 0.05;
+
+/** Wheel travel [m] past a table's last row that is rounding, and nothing carried on. */
+const ROUNDING = 0.001;
+
+/** Wheel travel at full stroke [m]; told where the ratio never lets the shock make its stroke, or hardly. */
+export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: number): number {
+  // A hair is left, so that the small steps by which the doubt of the stroke is followed have an answer too.
+  if (strokeMax < 0.999 * strokeLimit(kinematics)) {
+    const travel = travelAtStroke(kinematics, 0, strokeMax);
+    const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+    strokeAt(kinematics, 0, travel, at);
+    if (kinematics.kind === 'table' && travel > kinematics.curve.x.at(-1)! + ROUNDING) {
+      note(desk, 'travel carried on', PATH);
+    }
+    if (at.motionRatio > LEAST_RATIO) return travel;
+  }
+  impossible(
+    desk,
+    PATH,
+    `Rear travel: on these figures the shock never makes its stroke of ${(strokeMax * 1000).toFixed(1)} mm, or the wheel moves it hardly at all by then. Check the stroke, and give points up to full bump.`,
+  );
+  return 0;
 }
 
 function tableKinematics(

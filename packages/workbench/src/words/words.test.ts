@@ -103,6 +103,7 @@ test('every note has its words', () => {
     'rubber not known': 'machine.rear.shock.rubber',
     'top-out not known': 'machine.front.fork.topOut',
     'axle path straight': 'machine.rear.pivot',
+    'travel carried on': 'machine.rear.travel',
     'one diameter for bore and seal': 'machine.front.fork.air',
     'bushes and pivot friction zero': 'machine.rear',
     'target set shipped': 'targetSet',
