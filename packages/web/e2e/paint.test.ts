@@ -1,6 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Desk, openDesk, visit } from './page.ts';
+import { type Desk, openDesk, type sizes, visit } from './page.ts';
+import { faintNumbers, smallTargets } from './seen.ts';
 
 let desk: Desk;
 beforeAll(async () => {
@@ -8,15 +10,33 @@ beforeAll(async () => {
 });
 afterAll(() => desk.close());
 
+/** A finger in a glove: 12 mm (the design's), 62 px at 132 px to the inch; a mouse: 24 px (WCAG 2.2, 2.5.8). */
+const leastTarget = { phone: 62, tablet: 62, desktop: 24 } as const;
+/** WCAG 2.2, 1.4.6, level AAA, for every number. */
+const LEAST_CONTRAST = 7;
+
 describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
-  test.each(['sun', 'truck'] as const)(
-    'in %s colours the page opens on the machine, without a fault of axe',
-    async (theme) => {
+  describe.each(['sun', 'truck'] as const)('in %s colours', (theme) => {
+    test('each tab is without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
       const { context, page, errors } = await visit(desk, size, theme);
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);
+      await page.getByRole('button', { name: /^the fortnight/ }).click();
+      await page.locator('.side-load').first().waitFor();
+      await expectSound(page, size);
+      await page.locator('.tab-index-tab').nth(1).click();
+      await page.locator('.choose-answer').waitFor();
+      await expectSound(page, size);
+      await page.getByRole('button', { name: /^Wanted sag/ }).click();
+      await page.locator('.wanted-page').waitFor();
+      await expectSound(page, size);
       expect(errors).toEqual([]);
       await context.close();
-    },
-  );
+    });
+  });
 });
+
+async function expectSound(page: Page, size: keyof typeof sizes): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);
+  expect(await smallTargets(page, leastTarget[size])).toEqual([]);
+  expect(await faintNumbers(page, LEAST_CONTRAST)).toEqual([]);
+}

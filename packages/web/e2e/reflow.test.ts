@@ -1,0 +1,35 @@
+import type { Page } from '@playwright/test';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Desk, openDesk, visit } from './page.ts';
+import { cutWords } from './seen.ts';
+
+let desk: Desk;
+beforeAll(async () => {
+  desk = await openDesk();
+});
+afterAll(() => desk.close());
+
+/** WCAG 2.2, 1.4.4 "Resize text" and 1.4.10 "Reflow". */
+test.each(['tablet', 'phone'] as const)(
+  'on a %s, text at 200 % re-flows, and no word is lost',
+  async (size) => {
+    const { context, page } = await visit(desk, size);
+    await page.addStyleTag({ content: 'html { font-size: 200% }' });
+    await page.getByRole('button', { name: /^the fortnight/ }).click();
+    await expectWhole(page);
+    await page.locator('.tab-index-tab').nth(1).click();
+    await page.locator('.choose-answer').waitFor();
+    await expectWhole(page);
+    await page.getByRole('button', { name: /^Wanted sag/ }).click();
+    await page.locator('.wanted-page').waitFor();
+    await expectWhole(page);
+    await context.close();
+  },
+);
+
+async function expectWhole(page: Page): Promise<void> {
+  const tooWide = (): Promise<number> =>
+    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  await expect.poll(tooWide).toBe(0);
+  expect(await cutWords(page)).toEqual([]);
+}
