@@ -7,7 +7,7 @@ import { AsTable } from './AsTable.tsx';
 import { frontLadder, longLadder, reachHeadInput, reachRows, rearLadder, sideViews } from './invented.ts';
 import { LadderLegend } from './ladder/LadderLegend.tsx';
 import { TravelLadder } from './ladder/TravelLadder.tsx';
-import { ladderScale, travelLadderTable } from './ladder/travelLadder.ts';
+import { ladderLanes, ladderScale, travelLadderTable } from './ladder/travelLadder.ts';
 import { ReachHead } from './reach/ReachHead.tsx';
 import { ReachLine } from './reach/ReachLine.tsx';
 import { reachDomain } from './reach/reachInput.ts';
@@ -53,10 +53,14 @@ function Ladders({ width }: { width: number }) {
     <section id="ladders">
       <div style={{ display: 'flex', flexWrap: 'wrap', gap: 16 }}>
         {[rearLadder, frontLadder, longLadder].map((input) => (
-          <TravelLadder key={input.lanes.length + input.end} input={input} size={{ width: each, pxPerMm }} />
+          <TravelLadder
+            key={input.lanes.length + input.end}
+            input={input}
+            size={{ width: each, pxPerMm, lanes: ladderLanes([input], each, 62) }}
+          />
         ))}
       </div>
-      <LadderLegend />
+      <LadderLegend measured />
       <AsTable table={travelLadderTable(longLadder)} />
     </section>
   );

@@ -1,5 +1,6 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
 import type { LadderInput } from '../drawings/ladder/ladderInput.ts';
+import { laneTargets } from '../drawings/ladder/laneTargets.ts';
 import { TravelLadder } from '../drawings/ladder/TravelLadder.tsx';
 import { type LadderSize, travelLadder } from '../drawings/ladder/travelLadder.ts';
 import { ladder as words } from '../words/machine.ts';
@@ -9,6 +10,8 @@ import type { OpenSheet } from './sheets.ts';
 interface LadderKeysProps {
   readonly input: LadderInput;
   readonly size: LadderSize;
+  /** Over how many px a lane answers at least. */
+  readonly target: number;
   readonly load: LoadView;
   readonly shown: SetUpShown;
   readonly onChoose: (load: string | null) => void;
@@ -16,9 +19,14 @@ interface LadderKeysProps {
 }
 
 /** A ladder whose lanes are keys: another lane is looked at, the chosen one opens where its wheel rests. */
-export function LadderKeys({ input, size, load, shown, onChoose, onSheet }: LadderKeysProps) {
-  const { lanes, height } = travelLadder(input, size);
+export function LadderKeys({ input, size, target, load, shown, onChoose, onSheet }: LadderKeysProps) {
+  const { lanes, width, height } = travelLadder(input, size);
   const setUp = load.planned === null ? 'asFound' : shown;
+  const targets = laneTargets(
+    lanes.map(({ column }) => column),
+    width,
+    target,
+  );
   const press = (id: string, chosen: boolean): void => {
     const figure = `${input.end} travel` as const;
     if (chosen) onSheet({ kind: 'why', question: { of: 'stand', asked: { figure, load: load.id, setUp } } });
@@ -28,11 +36,11 @@ export function LadderKeys({ input, size, load, shown, onChoose, onSheet }: Ladd
     <div className="ladder-keys">
       <TravelLadder input={input} size={size} />
       <div className="ladder-keys-over" style={{ blockSize: height }}>
-        {lanes.map(({ id, chosen, column, letter }) => (
+        {lanes.map(({ id, chosen, letter }, index) => (
           <button
             key={id}
             type="button"
-            style={{ left: column.x, width: column.width }}
+            style={targets[index]}
             aria-label={(chosen ? words.open : words.choose)(input.end, letter)}
             onClick={() => press(id, chosen)}
           />

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useWidth } from '../app/useWidth.ts';
 import { AsTable } from '../drawings/AsTable.tsx';
 import { LadderLegend } from '../drawings/ladder/LadderLegend.tsx';
-import { ladderScale, travelLadderTable } from '../drawings/ladder/travelLadder.ts';
+import { ladderLanes, ladderScale, travelLadderTable } from '../drawings/ladder/travelLadder.ts';
 import { sideViewTable } from '../drawings/side/sideView.ts';
 import { ladder as words } from '../words/machine.ts';
 import { ladderInput, type SetUpShown, sideViewInput } from './drawingInputs.ts';
@@ -11,6 +11,7 @@ import { LadderKeys } from './LadderKeys.tsx';
 import type { OpenSheet } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';
 import { useGhosts } from './useGhosts.ts';
+import { useMedia } from './useMedia.ts';
 import './ladders.css';
 
 interface LaddersProps {
@@ -26,7 +27,11 @@ interface LaddersProps {
 /** What stands alone where there is room for one: a ladder, or the things aboard. */
 export type LadderShown = 'rear' | 'front' | 'things';
 
-const LANES = 5;
+/** What a lane answers over, px: a finger in a glove, 12 mm; a mouse. */
+const FINGER = 62;
+const MOUSE = 32;
+/** Between two ladders, px. */
+const APART = 12;
 /** Below this width one ladder stands alone, and keys choose which. */
 const BOTH_FROM = 560;
 
@@ -38,21 +43,26 @@ export function Ladders(props: LaddersProps) {
   const input = (name: 'rear' | 'front') =>
     ladderInput(name, view[name], view.loads, shown, load.id, first, view.lengthUnit);
   const inputs = useGhosts([input('rear'), input('front')]);
-  const pxPerMm = ladderScale(inputs, Math.max(280, Math.min(420, 0.28 * window.innerHeight)));
+  const pxPerMm = ladderScale(inputs, Math.max(250, Math.min(420, 0.26 * window.innerHeight)));
   const both = width >= BOTH_FROM;
   const painted = both ? inputs : inputs.filter((each) => each.end === ladder);
-  const ladderWidth = both ? Math.floor((width - 24) / 2) : width;
-  const beyond = view.loads.length - LANES;
+  const ladderWidth = both ? Math.floor((width - APART) / 2) : width;
+  const target = useMedia('(min-width: 1200px) and (pointer: fine)') ? MOUSE : FINGER;
+  const lanes = ladderLanes(inputs, ladderWidth, target);
+  const beyond = view.loads.length - lanes;
+  /** One load less than is seen at once: the chosen one may stand in the place of another. */
+  const step = Math.max(1, lanes - 2);
   return (
     <section className="ladders" aria-label={words.label}>
       {!both && <LadderSwitch shown={ladder} things={load.things.length} onShow={onLadder} />}
-      <div className="ladders-pair" ref={ref}>
+      <div className="ladders-pair" ref={ref} style={{ gap: APART }}>
         {width > 0 &&
           painted.map((each) => (
             <LadderKeys
               key={each.end}
               input={each}
-              size={{ width: ladderWidth, pxPerMm }}
+              size={{ width: ladderWidth, pxPerMm, lanes }}
+              target={target}
               load={load}
               shown={shown}
               onChoose={onChoose}
@@ -61,22 +71,14 @@ export function Ladders(props: LaddersProps) {
           ))}
       </div>
       {!both && ladder === 'things' && <ThingList load={load} onSheet={onSheet} />}
-      {beyond > 0 && (both || ladder !== 'things') && (
-        <div className="ladders-more">
-          <button type="button" className="key" disabled={first === 0} onClick={() => setFirst(first - 1)}>
-            {words.earlier}
-          </button>
-          <button
-            type="button"
-            className="key"
-            disabled={first >= beyond}
-            onClick={() => setFirst(first + 1)}
-          >
-            {words.later}
-          </button>
+      {(both || ladder !== 'things') && (
+        <div className="ladders-foot">
+          <LadderLegend
+            measured={inputs.some((each) => each.lanes.some(({ measured }) => measured !== null))}
+          />
+          {beyond > 0 && <LaneSteps first={first} last={beyond} step={step} onFirst={setFirst} />}
         </div>
       )}
-      {(both || ladder !== 'things') && <LadderLegend />}
       <div className="ladders-tables">
         <AsTable
           of={words.tables.picture}
@@ -87,6 +89,39 @@ export function Ladders(props: LaddersProps) {
         ))}
       </div>
     </section>
+  );
+}
+
+interface LaneStepsProps {
+  /** Which load stands first, 0 the first of them; the last place where it can. */
+  readonly first: number;
+  readonly last: number;
+  readonly step: number;
+  readonly onFirst: (first: number) => void;
+}
+
+/** Keys towards the loads that the ladders have no room for. */
+function LaneSteps({ first, last, step, onFirst }: LaneStepsProps) {
+  const here = Math.min(first, last);
+  return (
+    <div className="ladders-more">
+      <button
+        type="button"
+        className="key"
+        disabled={here === 0}
+        onClick={() => onFirst(Math.max(0, here - step))}
+      >
+        {words.earlier}
+      </button>
+      <button
+        type="button"
+        className="key"
+        disabled={here >= last}
+        onClick={() => onFirst(Math.min(last, here + step))}
+      >
+        {words.later}
+      </button>
+    </div>
   );
 }
 

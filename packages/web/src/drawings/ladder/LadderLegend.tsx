@@ -1,7 +1,7 @@
 import './TravelLadder.css';
 
-/** What the signs of a ladder mean, in one line that wraps. */
-export function LadderLegend() {
+/** What the signs of a ladder mean, in one line that wraps; the sign of a reading where there is one. */
+export function LadderLegend({ measured }: { readonly measured: boolean }) {
   return (
     <ul className="ladder-legend">
       <li>
@@ -24,12 +24,14 @@ export function LadderLegend() {
         </svg>
         ± of the sum
       </li>
-      <li>
-        <svg width={18} height={20} aria-hidden="true">
-          <path className="ladder-measured" d="M2 2v16L17 10Z" />
-        </svg>
-        measured
-      </li>
+      {measured && (
+        <li>
+          <svg width={18} height={20} aria-hidden="true">
+            <path className="ladder-measured" d="M2 2v16L17 10Z" />
+          </svg>
+          measured
+        </li>
+      )}
       <li>
         <svg width={32} height={20} aria-hidden="true">
           <path className="ladder-rubber" d="M1 13L10 4M1 20L17 4M9 20L25 4M17 20L31 6M25 20L31 14" />

@@ -5,11 +5,17 @@ import { frontLadder, longLadder, rearLadder } from '../invented.ts';
 import { TEXT_MIN, type TextMark, textBox } from '../lettering.ts';
 import { axisInInches } from './axis.ts';
 import type { LadderInput, LadderLane } from './ladderInput.ts';
-import { ladderScale, travelLadder, travelLadderSentence, travelLadderTable } from './travelLadder.ts';
+import {
+  ladderLanes,
+  ladderScale,
+  travelLadder,
+  travelLadderSentence,
+  travelLadderTable,
+} from './travelLadder.ts';
 
 const scale = ladderScale([rearLadder, frontLadder], 320);
-const rear = travelLadder(rearLadder, { width: 356, pxPerMm: scale });
-const front = travelLadder(frontLadder, { width: 356, pxPerMm: scale });
+const rear = travelLadder(rearLadder, { width: 356, pxPerMm: scale, lanes: 4 });
+const front = travelLadder(frontLadder, { width: 356, pxPerMm: scale, lanes: 4 });
 
 /** A ladder of any travel, with lanes that rest anywhere on it. */
 const anyLadder: fc.Arbitrary<LadderInput> = fc
@@ -61,6 +67,9 @@ const anyLadder: fc.Arbitrary<LadderInput> = fc
     }),
   }));
 
+/** A finger in a glove; a mouse [px]. */
+const anyTarget = fc.constantFrom(62, 32);
+
 function textsOf(marks: ReturnType<typeof travelLadder>): readonly TextMark[] {
   return [...marks.tickTexts, ...marks.levels, ...marks.lanes.flatMap((lane) => lane.texts)];
 }
@@ -103,7 +112,10 @@ describe('a travel ladder', () => {
 
   it('keeps the block of a band without friction to be seen, about its true place', () => {
     const alone = { ...rearLadder.lanes[0]!, rest: { ...rearLadder.lanes[0]!.rest!, fromMm: 20, toMm: 20 } };
-    const [lane] = travelLadder({ ...rearLadder, lanes: [alone] }, { width: 356, pxPerMm: 2 }).lanes;
+    const [lane] = travelLadder(
+      { ...rearLadder, lanes: [alone] },
+      { width: 356, pxPerMm: 2, lanes: 5 },
+    ).lanes;
     expect(lane!.block!.height).toBeGreaterThanOrEqual(4);
     expect((lane!.block!.y + lane!.block!.height / 2 - rear.top) / 2).toBeCloseTo(20, 6);
   });
@@ -123,8 +135,12 @@ describe('a travel ladder', () => {
 
   it('keeps all words inside the drawing, at 16 px or more, clear of each other', () => {
     fc.assert(
-      fc.property(anyLadder, fc.constantFrom(300, 356, 390), (input, width) => {
-        const marks = travelLadder(input, { width, pxPerMm: ladderScale([input], 300) });
+      fc.property(anyLadder, fc.constantFrom(300, 356, 390), anyTarget, (input, width, target) => {
+        const marks = travelLadder(input, {
+          width,
+          pxPerMm: ladderScale([input], 300),
+          lanes: ladderLanes([input], width, target),
+        });
         const drawing = { x: 0, y: 0, width: marks.width, height: marks.height };
         for (const text of textsOf(marks)) {
           expect(text.size).toBeGreaterThanOrEqual(TEXT_MIN);
@@ -142,8 +158,12 @@ describe('a travel ladder', () => {
 
   it('keeps its number off its block', () => {
     fc.assert(
-      fc.property(anyLadder, (input) => {
-        const marks = travelLadder(input, { width: 356, pxPerMm: ladderScale([input], 300) });
+      fc.property(anyLadder, anyTarget, (input, target) => {
+        const marks = travelLadder(input, {
+          width: 356,
+          pxPerMm: ladderScale([input], 300),
+          lanes: ladderLanes([input], 356, target),
+        });
         for (const lane of marks.lanes) {
           for (const text of lane.texts) expect(boxesMeet(textBox(text), lane.block!)).toBe(false);
         }
@@ -155,7 +175,7 @@ describe('a travel ladder', () => {
 
 describe('the numbers at the left of a ladder', () => {
   it('are whole inches at their place where the page is in inches', () => {
-    const marks = travelLadder({ ...rearLadder, axis: axisInInches }, { width: 356, pxPerMm: 3 });
+    const marks = travelLadder({ ...rearLadder, axis: axisInInches }, { width: 356, pxPerMm: 3, lanes: 4 });
     expect(marks.tickTexts.map((text) => text.text)).toEqual(['0', '1', '2', '3']);
     // 86 mm hold 33 whole tenths of 2.54 mm, and the stop itself.
     expect(marks.ticks.length).toBe(34);
@@ -172,13 +192,14 @@ describe('the numbers at the left of a ladder', () => {
 describe('more loads than fit', () => {
   it('always show the machine alone first, and the chosen one, in their order', () => {
     fc.assert(
-      fc.property(anyLadder, fc.constantFrom(260, 356, 600), (input, width) => {
-        const marks = travelLadder(input, { width, pxPerMm: 2 });
+      fc.property(anyLadder, fc.constantFrom(260, 356, 600), anyTarget, (input, width, target) => {
+        const lanes = ladderLanes([input], width, target);
+        const marks = travelLadder(input, { width, pxPerMm: 2, lanes });
         const ids = marks.lanes.map((lane) => Number(lane.id));
         expect(ids[0]).toBe(0);
         expect(ids).toContain(Number(input.chosenId));
         expect(ids).toEqual(ids.toSorted((a, b) => a - b));
-        expect(marks.lanes.length).toBeLessThanOrEqual(5);
+        expect(marks.lanes.length).toBe(Math.min(lanes, input.lanes.length));
         if (input.lanes.length <= marks.lanes.length) expect([marks.before, marks.after]).toEqual([0, 0]);
       }),
       { seed: 53, numRuns: 200 },
@@ -187,13 +208,13 @@ describe('more loads than fit', () => {
 
   it('count those out of sight, for steps towards them', () => {
     // Seven loads, A to G, from the second one on: A is before; of B to E the last gives its lane to the chosen F.
-    const marks = travelLadder(longLadder, { width: 356, pxPerMm: 2 });
+    const marks = travelLadder(longLadder, { width: 356, pxPerMm: 2, lanes: 5 });
     expect(marks.lanes.map((lane) => lane.id)).toEqual(['alone', 'B', 'C', 'D', 'F']);
     expect([marks.before, marks.after]).toEqual([1, 2]);
   });
 
   it('draw no block for one that is not worked out', () => {
-    const marks = travelLadder({ ...longLadder, chosenId: 'D' }, { width: 356, pxPerMm: 2 });
+    const marks = travelLadder({ ...longLadder, chosenId: 'D' }, { width: 356, pxPerMm: 2, lanes: 5 });
     const lane = marks.lanes.find(({ id }) => id === 'D')!;
     expect(lane.block).toBe(null);
     expect(lane.unknown).not.toBe(null);

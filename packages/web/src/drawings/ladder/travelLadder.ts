@@ -1,17 +1,22 @@
-import { type Box, clamp } from '../box.ts';
+import type { Box } from '../box.ts';
 import { at, hatch } from '../hatch.ts';
 import { type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
 import { axisOf } from './axis.ts';
 import type { LadderInput, LadderLane } from './ladderInput.ts';
 import { type LaneMark, laneMark } from './laneMark.ts';
+import { lanesInRoom } from './laneTargets.ts';
 import { laneWindow } from './laneWindow.ts';
 import { levelsOf } from './levels.ts';
 
-/** Room for one ladder in CSS px; both ends of a machine get the same `pxPerMm`, from `ladderScale`. */
+/**
+ * Room for one ladder in CSS px. Both ends of a machine get the same `pxPerMm`, from `ladderScale`, and the same number of `lanes`
+ * at once, from `ladderLanes`.
+ */
 export interface LadderSize {
   readonly width: number;
   readonly pxPerMm: number;
+  readonly lanes: number;
 }
 
 /** One end's ladder, ready to paint: CSS px, origin top left. */
@@ -40,8 +45,8 @@ export interface LadderMarks {
 /** Room over the stop for the lane heads, and under the metal for half a line of text. */
 const HEAD = 48;
 const FOOT = 14;
-const LANE_LEAST = 40;
-const LANES_MOST = 5;
+/** Over five loads beside the machine alone they are stepped through. */
+const LANES_MOST = 6;
 
 /**
  * px per mm that lets every one of these ladders stand in `height` px, so that a millimetre looks the same at both ends.
@@ -55,6 +60,16 @@ export function ladderScale(inputs: readonly LadderInput[], height: number): num
   return Math.max(1, height - HEAD - FOOT) / travel;
 }
 
+/** How many lanes each of these ladders has room for at `width` px, where a lane answers over `target` px. */
+export function ladderLanes(inputs: readonly LadderInput[], width: number, target: number): number {
+  return Math.min(
+    ...inputs.map((input) => {
+      const across = lanesEnd(levelsOf(input, (mm) => mm).names, width) - AXIS - LANES_INSET;
+      return lanesInRoom(across, width, target, LANES_MOST);
+    }),
+  );
+}
+
 /**
  * The travel ladder of one end: the stop on top, the metal at the bottom, one lane for each load. A machine sinks, so
  * a wheel that has moved further up stands lower here.
@@ -65,9 +80,8 @@ export function travelLadder(input: LadderInput, size: LadderSize): LadderMarks 
   const bottom = yOf(input.travelMaxMm);
   const { names, quarterYs } = levelsOf(input, yOf);
   const left = AXIS;
-  const right = width - GAP - Math.max(...names.map((name) => textWidth(name.text, name.size)));
-  const room = clamp(Math.floor((right - left - LANES_INSET) / LANE_LEAST), 2, LANES_MOST);
-  const shown = laneWindow(input.lanes, input.chosenId, input.firstLoad, room);
+  const right = lanesEnd(names, width);
+  const shown = laneWindow(input.lanes, input.chosenId, input.firstLoad, size.lanes);
   const laneWidth = (right - left - LANES_INSET) / Math.max(1, shown.lanes.length);
   const frame = {
     top: HEAD,
@@ -129,9 +143,13 @@ function restSaid(input: LadderInput, lane: LadderLane): string {
 }
 
 /** Numbers, ticks and the axis line stand left of this; lanes begin a little right of it, levels end the drawing. */
-const AXIS = 62;
-const LANES_INSET = 14;
-const GAP = 8;
+const AXIS = 54;
+const LANES_INSET = 6;
+const GAP = 6;
+
+function lanesEnd(names: readonly TextMark[], width: number): number {
+  return width - GAP - Math.max(...names.map((name) => textWidth(name.text, name.size)));
+}
 
 function rubberOf(input: LadderInput, left: number, right: number, yOf: (mm: number) => number) {
   if (input.rubberFromMm === null) return null;
