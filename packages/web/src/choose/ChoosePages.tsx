@@ -18,6 +18,7 @@ export function ChoosePages({ view, page, onPage }: ChoosePagesProps) {
         <button
           key={name}
           type="button"
+          data-page={name}
           aria-current={name === page ? 'page' : undefined}
           onClick={() => onPage(name)}
         >

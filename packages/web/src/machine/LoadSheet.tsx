@@ -1,3 +1,4 @@
+import { usePageWide } from '../app/pageWidth.ts';
 import { jobOf, useTable } from '../app/useJob.ts';
 import { ShareField } from '../fields/ShareField.tsx';
 import { TextField } from '../fields/TextField.tsx';
@@ -10,12 +11,11 @@ import { ScaleFields } from './ScaleFields.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
 import type { SheetProps } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';
-import { useMedia } from './useMedia.ts';
 
 /** The load that is looked at: its name, its share of the riding, its fuel, what is aboard, its limits. */
 export default function LoadSheet({ view, load, onChoose, onSheet }: SheetProps) {
   const { state, store } = useTable();
-  const stays = useMedia('(min-width: 1200px)');
+  const stays = usePageWide();
   const onClose = stays ? null : () => onSheet(null);
   const { id } = load;
   const loadCase = id === null ? undefined : jobOf(state).loadCases[id];

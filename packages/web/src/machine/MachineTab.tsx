@@ -1,5 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { isPageNarrow, usePageWide } from '../app/pageWidth.ts';
 import { Announce } from './Announce.tsx';
 import type { SetUpShown } from './drawingInputs.ts';
 import { type LadderShown, Ladders } from './Ladders.tsx';
@@ -11,7 +12,6 @@ import { SheetHere } from './SheetHere.tsx';
 import { StandLine } from './StandLine.tsx';
 import type { MachineSheet, OpenSheet } from './sheets.ts';
 import { useMachineKeys } from './useMachineKeys.ts';
-import { useMedia } from './useMedia.ts';
 import './machineTab.css';
 
 interface MachineTabProps {
@@ -30,7 +30,7 @@ interface MachineTabProps {
 export function MachineTab(props: MachineTabProps) {
   const { view, chosen, onChoose, shown, onShow, sheet, onSheet, beside } = props;
   const [ladder, setLadder] = useState<LadderShown>('rear');
-  const wide = useMedia('(min-width: 1200px)');
+  const wide = usePageWide();
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
   const open = sheet ?? (wide && beside === null ? ({ kind: 'load' } as const) : null);
   const picture = useRef<HTMLDivElement>(null);
@@ -87,7 +87,7 @@ function showBelow(picture: HTMLDivElement | null, kind: MachineSheet['kind']): 
   const sheet = picture?.nextElementSibling?.getBoundingClientRect();
   const strip = picture?.previousElementSibling?.getBoundingClientRect();
   if (picture === null || sheet === undefined || strip === undefined) return;
-  const alone = innerWidth < 600 && (kind === 'figures' || kind === 'why');
+  const alone = isPageNarrow() && (kind === 'figures' || kind === 'why');
   const inSight = sheet.top >= picture.getBoundingClientRect().bottom - 1 && sheet.top < 0.6 * innerHeight;
   if (alone) scrollTo({ top: sheet.top + scrollY });
   else if (!inSight) scrollTo({ top: strip.bottom + scrollY });

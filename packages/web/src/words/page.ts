@@ -14,7 +14,7 @@ export const strip = {
   example: 'Invented example',
   noRoom: 'Not kept: no room',
   refused: 'Not kept by this browser',
-  mayBeCleared: 'Kept, but this browser may clear itself',
+  mayBeCleared: 'Kept, may be cleared',
   changedElsewhere: 'Changed in another window',
   wentOnAsCopy: 'Kept, as a copy',
   working: 'working it out …',
