@@ -34,6 +34,6 @@ export function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) 
 
 /** High enough for the tags, never so high that the ladders are lost on a tablet; a phone has no tags. */
 function pictureHeight(width: number): number {
-  const most = Math.max(430, Math.min(600, 0.54 * window.innerHeight));
-  return Math.round(width < 560 ? Math.min(400, 0.9 * width) : Math.min(most, Math.max(430, 0.66 * width)));
+  const high = Math.max(380, Math.min(600, 0.41 * window.innerHeight));
+  return Math.round(width < 560 ? Math.min(400, 0.9 * width) : Math.min(high, Math.max(380, 0.66 * width)));
 }

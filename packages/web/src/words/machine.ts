@@ -59,7 +59,7 @@ export const attitude = {
   },
   unit: (unit: string) => (unit === 'deg' ? '°' : `\u00a0${unit}`),
   change: (change: string) => `(${change})`,
-  changes: 'In brackets: changed by the plan, against as found.',
+  changes: '(…) against as found',
   why: (why: string) => `This machine ${why}.`,
 } as const;
 
