@@ -10,18 +10,30 @@ beforeAll(async () => {
 });
 afterAll(() => desk.close());
 
-/** A finger in a glove: 12 mm (the design's), 62 px at 132 px to the inch; a mouse: 24 px (WCAG 2.2, 2.5.8). */
-const leastTarget = { phone: 62, tablet: 62, desktop: 24 } as const;
+/**
+ * A finger in a glove: 12 mm (the design's), 62 px at 132 px to the inch; a mouse: the design's 32 px (WCAG 2.2,
+ * 2.5.8, asks for 24).
+ */
+const leastTarget = { phone: 62, tablet: 62, desktop: 32 } as const;
 /** WCAG 2.2, 1.4.6, level AAA, for every number. */
 const LEAST_CONTRAST = 7;
 
 describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
   describe.each(['sun', 'truck'] as const)('in %s colours', (theme) => {
-    test('each tab is without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
+    test('each tab and an open keypad are without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
       const { context, page, errors } = await visit(desk, size, theme);
       await page.getByRole('button', { name: /^the fortnight/ }).click();
       await page.locator('.side-load').first().waitFor();
       await expectSound(page, size);
+      await page.getByRole('button', { name: 'Load E', exact: true }).click();
+      await page.locator('.sheet-keys').first().waitFor();
+      await expectSound(page, size);
+      await page.getByRole('button', { name: 'This machine' }).click();
+      await page.locator('.figures-body .quantity-field-face').first().click();
+      await page.locator('.keypad-sheet').waitFor();
+      await expectSound(page, size);
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Close' }).click();
       await page.locator('.tab-index-tab').nth(1).click();
       await page.locator('.choose-answer').waitFor();
       await expectSound(page, size);

@@ -87,17 +87,18 @@ export function faintNumbers(page: Page, least: number): Promise<readonly string
   }, least);
 }
 
-/** Elements whose own words do not fit them and are cut off. */
+/** Elements whose own words do not fit them and are cut off; not words that are said and never shown, clipped away whole. */
 export function cutWords(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('body *')].flatMap((element) => {
-      if (element instanceof SVGElement || element.closest('.spoken') !== null) return [];
+      if (element instanceof SVGElement) return [];
       const text = [...element.childNodes].some(
         (node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '',
       );
       if (!text || !element.checkVisibility({ checkVisibilityCSS: true })) return [];
       for (let here: HTMLElement | null = element; here !== null; here = here.parentElement) {
-        const { overflowX, overflowY } = getComputedStyle(here);
+        const { overflowX, overflowY, clipPath } = getComputedStyle(here);
+        if (clipPath === 'inset(50%)') return [];
         const cutsX = overflowX === 'hidden' || overflowX === 'clip';
         const cutsY = overflowY === 'hidden' || overflowY === 'clip';
         const tooWide = cutsX && here.scrollWidth > here.clientWidth + 1;
