@@ -173,6 +173,7 @@ export type ReasonCode =
   | 'no adjuster'
   | 'target outside travel'
   | 'no rest'
+  | 'rests elsewhere'
   | 'clear of coil bind'
   | 'coil bind'
   | 'coil bind not checked'

@@ -133,6 +133,22 @@ describe('a spring', () => {
     expect(codes(spring)).toContain('rests on metal');
   });
 
+  test('whose falling ratio makes the wanted place a knife’s edge is ruled out, though its collar gets there', () => {
+    // A soft spring pressed far is all but a constant force F: at the wheel F·MR, and MR falls from 1.1 to 0.3, so that the
+    // deeper the wheel stands the less holds it up. There is a balance at the aim, and no rest.
+    const machine = tourer();
+    const kinematics = { kind: 'quadratic', slope: 1.1, bend: -4 } as const;
+    const falling = { ...machine, rear: { ...machine.rear, strokeMax: 0.07, kinematics } };
+    const soft = { spring: linear(6_000) };
+    const spring = judged({ adjuster: fineCollar(0.5) }, [two], soft, falling);
+    expect(codes(spring)).toContain('reaches');
+    const elsewhere = spring.reasons.find(({ code }) => code === 'rests elsewhere')!;
+    const { travel, low, high } = elsewhere.figures;
+    expect(travel! < low! || travel! > high!).toBe(true);
+    expect(rulesOut(elsewhere)).toBe(true);
+    expect(spring.fits).toBe(false);
+  });
+
   test('so tight that the machine alone tops out is told so', () => {
     // Preload for two with little sag: more than the machine alone presses.
     const little = carrying('two', [rider, passenger], {

@@ -44,6 +44,7 @@ const FAILING: ReadonlySet<Reason['code']> = new Set([
   'no adjuster',
   'target outside travel',
   'no rest',
+  'rests elsewhere',
   'coil bind',
   'little preload',
 ]);
@@ -125,6 +126,11 @@ function standingReasons(loadCase: string, cell: Planned): readonly Reason[] {
       figures: { preload: set.preload },
     });
   }
+  if (isElsewhere(cell)) {
+    const { low, high } = cell.wanted;
+    const figures = { travel: set.travel.value, low, high };
+    reasons.push({ code: 'rests elsewhere', side: 'against', loadCase, figures });
+  }
   const standing = standingOf(cell);
   if (standing === 'on rubber') {
     reasons.push({
@@ -143,6 +149,19 @@ function standingReasons(loadCase: string, cell: Planned): readonly Reason[] {
     });
   }
   return reasons;
+}
+
+/** How far past the wanted band a wheel may stand for the quarter turn or the step that hands can make [m of travel]. */
+const COARSENESS = 0.005;
+
+/**
+ * Whether the machine, set as near to the aim as hands can, comes to rest away from the band that the adjuster reaches. Where a
+ * falling ratio makes the wanted place a knife's edge there is a balance, but no rest; and a spacer may be cut too coarsely.
+ */
+function isElsewhere({ reach, wanted, set }: Planned): boolean {
+  if (reach.kind !== 'reached' || set.rest === null) return false;
+  const { value } = set.travel;
+  return value < wanted.low - COARSENESS || value > wanted.high + COARSENESS;
 }
 
 function standingOf(cell: Planned): 'free' | 'on rubber' | 'bottomed' {

@@ -50,6 +50,8 @@ export function reasonWords(
       return say.targetOutsideTravel(load, mm('wanted'), mm('travelMax'));
     case 'no rest':
       return say.noRest(load, format(figures.residual ?? 0, 'force', units));
+    case 'rests elsewhere':
+      return say.restsElsewhere(load, mm('travel'), bandWords(figures, units));
     case 'machine alone tops out':
       return say.aloneToppedOut(load);
     case 'rests on rubber':

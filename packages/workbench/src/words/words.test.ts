@@ -43,6 +43,7 @@ describe('Every reason has its words', () => {
     'no adjuster': [{ travel: 0.0402, low: 0.021, high: 0.0305 }, ['40.2 mm', '21.0 to 30.5 mm']],
     'target outside travel': [{ wanted: 0.09, travelMax: 0.0773 }, ['90.0 mm', '77.3 mm']],
     'no rest': [{ residual: 12.4 }, ['12 N']],
+    'rests elsewhere': [{ travel: 0.0773, low: 0.021, high: 0.0305 }, ['77.3 mm', '21.0 to 30.5 mm']],
     'clear of coil bind': [{ room: 0.0044, keep: 0.002 }, ['4.4 mm']],
     'coil bind': [{ room: 0.0014, keep: 0.002 }, ['1.4 mm', '2.0 mm']],
     'coil bind not checked': [{}, ['free length']],

@@ -39,6 +39,8 @@ export const reasons = {
     `${load}: the ${wanted} wanted lie outside the travel of ${most}`,
   noRest: (load: string, residual: string) =>
     `${load}: no rest was found with this end where it is wanted; ${residual} were left over`,
+  restsElsewhere: (load: string, travel: string, band: string) =>
+    `${load}: set there the wheel comes to rest at ${travel}, wanted ${band}; this spring does not hold it where it is wanted`,
   clearOfCoilBind: (room: string) => `${room} of spring stroke left before the coils touch at full bump`,
   coilBind: (missing: string) => `its coils touch ${missing} before full bump on the tightest setting`,
   nearCoilBind: (room: string, keep: string) =>
