@@ -27,7 +27,8 @@ export type NoteCode =
   | 'riding height control'
   | 'sides differ'
   | 'length adjuster'
-  | 'position not known';
+  | 'position not known'
+  | 'places not checked';
 
 /** What lies on the desk while a job is taken apart. */
 export interface Desk {

@@ -162,7 +162,7 @@ function loadCaseSI(desk: Desk, id: string, loadCase: LoadCase, load: Load, set:
     inputs: load.inputs,
     inputsFullTank: load.inputsFullTank,
     wanted: wantedOfLoad(desk, id, loadCase, set),
-    places: placeLoads(desk, loadCase),
+    places: placeLoads(desk, id, loadCase),
   };
 }
 

@@ -118,11 +118,15 @@ function fuelOf(desk: Desk, id: string, loadCase: LoadCase): Fuel {
 
 /**
  * What each place with something on it bears in a load; a place's limit counts its contents, or all that stands on it. A seat is
- * listed only where somebody gave it a limit: no plate has one (common practice, no source), axles and gross hold for it.
+ * listed only where somebody gave it a limit: no plate has one (common practice, no source), axles and gross hold for it. With a load
+ * that was weighed aboard nobody knows what lies where, and that is said.
  */
-export function placeLoads(desk: Desk, loadCase: LoadCase): readonly PlaceLoad[] {
-  if ('scales' in loadCase) return [];
+export function placeLoads(desk: Desk, id: string, loadCase: LoadCase): readonly PlaceLoad[] {
   const { places } = desk.job.machine;
+  if ('scales' in loadCase) {
+    if (Object.values(places).some(isListed)) note(desk, 'places not checked', `loadCases.${id}.scales`);
+    return [];
+  }
   const aboard = Object.values(loadCase.aboard);
   const onIt = (place: string, deep: boolean): readonly string[] => [
     ...aboard.filter((each) => each.place === place).map((each) => each.thing),
@@ -134,8 +138,7 @@ export function placeLoads(desk: Desk, loadCase: LoadCase): readonly PlaceLoad[]
   ];
   return Object.entries(places).flatMap(([id, place]): PlaceLoad[] => {
     const things = onIt(id, place.limitCounts !== 'contents');
-    const isSeat = place.kind === 'rider seat' || place.kind === 'passenger seat';
-    if (things.length === 0 || (isSeat && place.limit === undefined)) return [];
+    if (things.length === 0 || !isListed(place)) return [];
     const figures = things.map((thing) => desk.take.figures.get(`things.${thing}.mass`)!);
     return [
       {
@@ -146,4 +149,8 @@ export function placeLoads(desk: Desk, loadCase: LoadCase): readonly PlaceLoad[]
       },
     ];
   });
+}
+
+function isListed({ kind, limit }: Place): boolean {
+  return limit !== undefined || (kind !== 'rider seat' && kind !== 'passenger seat');
 }

@@ -30,6 +30,8 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     }
     case 'no target':
       return say[code](loadName(planned.job, path.split('.')[1]!), end);
+    case 'places not checked':
+      return say[code](loadName(planned.job, path.split('.')[1]!));
     case 'riding height control': {
       const control = planned.job.machine.ridingHeightControl;
       return control === 'electronic' ? say[code].electronic() : say[code]['self-levelling']();

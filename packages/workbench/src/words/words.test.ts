@@ -110,6 +110,7 @@ test('every note has its words', () => {
     'target set shipped': 'targetSet',
     'no target': 'loadCases.all.wanted.front',
     'fuel not known': 'machine.tank',
+    'places not checked': 'loadCases.all.scales',
     'riding height control': 'machine.ridingHeightControl',
     'sides differ': 'setups.asFound.rear',
     'position not known': 'setups.asFound.rear',

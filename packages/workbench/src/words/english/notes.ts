@@ -27,6 +27,8 @@ export const notes = {
     `Length adjuster: stands at ${change}; it can still be lengthened by ${left} before its thread engagement ends.`,
   'position not known': (end: 'rear' | 'front') =>
     `Where the ${end} adjuster stood was not read: turns from as found cannot be told.`,
+  'places not checked': (load: string) =>
+    `What lies at which place with ${load} is not known, since it was weighed aboard: the places' own limits are not checked.`,
 } as const;
 
 /** The standing caution, under every plan. */
