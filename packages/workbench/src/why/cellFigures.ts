@@ -59,6 +59,9 @@ function figureAtRest(
   cell: Planned,
   loadCase: LoadCaseSI,
 ): Opened {
+  // As the plan has it: on a stop, or where the wheel rate is below 0, an end has no frequency of its own.
+  if (figure === 'ride-frequency' && cell.set.rest !== null && cell.set.rideFrequency === null)
+    return 'nothing swings';
   const read = readerOf(planned, figure, end);
   if (typeof read === 'string') return read;
   const standing = standingOfCell(planned, end, spring, cell, figure === 'free-sag' ? null : loadCase);

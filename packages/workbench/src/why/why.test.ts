@@ -105,6 +105,17 @@ describe('A figure that cannot be had says why', () => {
     expect(asked(figure, more)).toMatchObject({ kind: 'not to be had', because });
   });
 
+  test('and so for the frequency of a wheel that stands on metal, or whose ratio falls away, as the plan has it', () => {
+    const soft = plan(tourerWith(['springs.c1.rate.rate', { value: 2, unit: 'N/mm' }]));
+    const question = { figure: 'ride-frequency', end: 'rear', spring: 'c1', loadCase: 'all' } as const;
+    const cell = soft.plan.rear.springs
+      .find(({ spring }) => spring === 'c1')!
+      .cells.find(({ loadCase }) => loadCase === 'all')!;
+    expect(cell.kind === 'planned' && cell.cell.set.rest!.rear.standing).toBe('bottomed');
+    expect(cell.kind === 'planned' && cell.cell.set.rideFrequency).toBeNull();
+    expect(why(soft, question)).toMatchObject({ kind: 'not to be had', because: 'nothing swings' });
+  });
+
   test('and so for what the job lacks', () => {
     const of = (figure: FigureName, ...changes: readonly Change[]) =>
       why(plan(tourerWith(...changes)), { figure, end: 'rear', spring: null, loadCase: null });

@@ -154,6 +154,7 @@ export const notToBeHad = {
   'no such spring': (found: string) => `no spring ${found} of this end`,
   'not planned': () => 'nothing is planned for this spring with this load',
   'no rest': () => 'the machine finds no rest there',
+  'nothing swings': () => 'the wheel stands on a stop there, or its springs do not bring it back',
   'nothing to set': () => 'nothing can be set at this end',
   'nothing is turned': () => 'nothing is turned at this end',
   'lengths not known': () => 'figure needed: free and solid length of the spring',
