@@ -2,6 +2,7 @@ import { type AxleLoads, limitsOf } from '../limits/limits.ts';
 import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
 import { type Prepared, prepare } from '../statics/prepared.ts';
 import { restOf } from '../statics/rest.ts';
+import { stateDerivatives } from '../uncertainty/derivatives.ts';
 import { type Direction, directionsOf } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import type { LoadCaseResult, Plan } from './answer.ts';
@@ -57,8 +58,11 @@ function wheelLoads(
 ): AxleLoads | null {
   const answer = restOf(prepared);
   switch (answer.kind) {
-    case 'rest':
-      return axleLoads(parameters, prepared, answer.rest, directions);
+    case 'rest': {
+      const state = Float64Array.from(answer.rest.state);
+      const derivatives = stateDerivatives(parameters, prepared, state, directions);
+      return axleLoads(parameters, prepared, answer.rest, directions, derivatives);
+    }
     case 'tips':
       return loadsOnOneWheel(parameters, prepared, answer.over, directions);
     case 'no rest':

@@ -4,6 +4,7 @@ import { travelAtStroke } from '../rear/kinematics.ts';
 import { type Parameters, putOn, setParameter } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { frictionBand, type Rest, restFrom, restOf } from '../statics/rest.ts';
+import { stateDerivatives } from '../uncertainty/derivatives.ts';
 import type { Direction } from '../uncertainty/inputs.ts';
 import { type TravelSpread, travelHalfWidths } from '../uncertainty/travelSpread.ts';
 import { type AdjusterSetting, turnsBetween } from './adjuster.ts';
@@ -119,7 +120,10 @@ function standingAlone(fitted: Fitted, directions: readonly Direction[]): AtSett
 
 /** ± of both ends' travels at a rest of the machine with what it carries now. */
 function travelSpread(fitted: Fitted, rest: Rest, directions: readonly Direction[]): TravelSpread {
-  return travelHalfWidths(fitted.parameters, fitted.prepared, Float64Array.from(rest.state), directions);
+  const { parameters, prepared } = fitted;
+  const state = Float64Array.from(rest.state);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  return travelHalfWidths(parameters, prepared, state, directions, derivatives);
 }
 
 function turnsFromFound(question: EndQuestion, setting: AdjusterSetting | null): readonly number[] | null {

@@ -16,7 +16,9 @@ export function standOf(parameters: Parameters, prepared: Prepared, directions: 
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') return { answer, attitude: null, travel: null, band: null, loads: null };
   const { rest } = answer;
-  const spread = travelHalfWidths(parameters, prepared, Float64Array.from(rest.state), directions);
+  const state = Float64Array.from(rest.state);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  const spread = travelHalfWidths(parameters, prepared, state, directions, derivatives);
   const travel = {
     rear: { value: rest.rear.travel, plusMinus: spread.rear },
     front: { value: rest.front.travel, plusMinus: spread.front },
@@ -26,24 +28,26 @@ export function standOf(parameters: Parameters, prepared: Prepared, directions: 
     attitude: attitudeAt(prepared, rest.state),
     travel,
     band: frictionBand(prepared, rest),
-    loads: axleLoads(parameters, prepared, rest, directions),
+    loads: axleLoads(parameters, prepared, rest, directions, derivatives),
   };
 }
 
-/** Wheel loads as masses with their ±; the whole follows from both, since their doubts hang together. */
+/**
+ * Wheel loads as masses with their ±; the whole follows from both, since their doubts hang together.
+ * derivatives  of the rest, as `stateDerivatives` gives them
+ */
 export function axleLoads(
   parameters: Parameters,
   prepared: Prepared,
   rest: Rest,
   directions: readonly Direction[],
+  derivatives: Float64Array,
 ): AxleLoads {
-  const state = Float64Array.from(rest.state);
-  const derivatives = stateDerivatives(parameters, prepared, state, directions);
   const count = 3;
   const slopes = figureDerivatives(
     parameters,
     prepared,
-    state,
+    Float64Array.from(rest.state),
     directions,
     derivatives,
     (machine, beside, out) => {

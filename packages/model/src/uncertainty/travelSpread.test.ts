@@ -3,6 +3,7 @@ import { parametersOf } from '../statics/parameters.ts';
 import { prepare } from '../statics/prepared.ts';
 import { restOf } from '../statics/rest.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
+import { stateDerivatives } from './derivatives.ts';
 import { directionsOf, type UncertainInput } from './inputs.ts';
 import { HALF_WIDTH_90 } from './spread.ts';
 import { type TravelSpread, travelHalfWidths } from './travelSpread.ts';
@@ -13,7 +14,9 @@ function spreadOf(rate: number, preload: number, ...inputs: readonly UncertainIn
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') throw new Error(answer.kind);
   const state = Float64Array.from(answer.rest.state);
-  return travelHalfWidths(parameters, prepared, state, directionsOf(parameters, inputs));
+  const directions = directionsOf(parameters, inputs);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  return travelHalfWidths(parameters, prepared, state, directions, derivatives);
 }
 
 function both(name: string, figure: string, deviation: number): UncertainInput {

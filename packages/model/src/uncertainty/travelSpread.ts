@@ -2,7 +2,7 @@ import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL, type State } from '../statics/gr
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { isFree } from '../statics/settle.ts';
-import { figureDerivatives, stateDerivatives } from './derivatives.ts';
+import { figureDerivatives } from './derivatives.ts';
 import type { Direction } from './inputs.ts';
 import { halfWidthAt } from './spread.ts';
 
@@ -16,14 +16,15 @@ export interface TravelSpread {
  * ± of both wheel travels at a rest. A wheel on a stop has the ± of the stop itself (none when topped out), as long as
  * the stop's force is more than its own ±; with less, the wheel may as well stand free, and derivatives at the stop
  * say nothing about that side.
+ * derivatives  as `stateDerivatives` gave them for this state, with nothing solved since: `prepared.gradient` is read
  */
 export function travelHalfWidths(
   parameters: Parameters,
   prepared: Prepared,
   state: State,
   directions: readonly Direction[],
+  derivatives: Float64Array,
 ): TravelSpread {
-  const derivatives = stateDerivatives(parameters, prepared, state, directions);
   const { rear, front } = prepared.gradient;
   const spread = {
     rear: halfWidthAt(directions, derivatives, REAR_TRAVEL, 4),
