@@ -125,7 +125,7 @@ export type Reach =
 /** The machine with this spring at this setting and load. */
 export interface AtSetting {
   readonly preload: number;
-  /** Installed spring length, shock fully out [m]; null where the free length is not known. */
+  /** Installed spring length, shock fully out [m]: its free length where it is loose; null where that is not known. */
   readonly springLength: number | null;
   readonly turnsFromFound: readonly number[] | null;
   readonly turnsFromZero: number | null;

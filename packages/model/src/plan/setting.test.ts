@@ -56,6 +56,12 @@ describe('at what hands can set', () => {
     expect(setting!.reading).toBeCloseTo(0.06 - position, 12);
   });
 
+  test('a spring that is loose there is as long as it is free', () => {
+    const loose = planned({ adjuster: { ...collar, most: 0.001 } }, { preloadAtZero: -0.02 });
+    expect(loose.set.preload).toBeCloseTo(-0.019, 12);
+    expect(loose.set.springLength).toBe(0.25);
+  });
+
   test('another spring is turned from zero, the fitted one from where it was found', () => {
     // In whole quarters from zero; from the collar as found for the one that is on it.
     expect((setting!.position / 0.000375) % 1).toBeCloseTo(0, 6);

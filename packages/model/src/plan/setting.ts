@@ -56,7 +56,7 @@ export function atSetting(
   putOn(parameters, NOTHING);
   return {
     preload,
-    springLength: choice.freeLength === null ? null : choice.freeLength - preload,
+    springLength: choice.freeLength === null ? null : choice.freeLength - Math.max(0, preload),
     turnsFromFound: turnsFromFound(question, setting),
     turnsFromZero:
       question.adjuster === null || setting === null

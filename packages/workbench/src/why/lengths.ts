@@ -5,25 +5,35 @@ import type { End } from '../result/inView.ts';
 import type { Opened } from './question.ts';
 import { summed } from './standing.ts';
 
-/** Installed length at the planned setting [m]: free length − (preload at the loosest end + position). */
+/** Installed length at the planned setting [m]: free length − (preload at the loosest end + position); the free length where loose. */
 export function springLength(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
   if (set.springLength === null) return 'lengths not known';
-  return sumOfLengths(planned, end, spring, set.springLength, { free: 1, solid: 0, stroke: 0 });
+  return sumOfLengths(planned, end, spring, set.springLength, {
+    free: 1,
+    solid: 0,
+    stroke: 0,
+    preload: set.preload < 0 ? 0 : -1,
+  });
 }
 
 /** Spring stroke left at full bump [m]: free length − solid length − (stroke + preload). */
 export function coilBind(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
   if (set.strokeToCoilBind === null) return 'lengths not known';
-  return sumOfLengths(planned, end, spring, set.strokeToCoilBind, { free: 1, solid: -1, stroke: -1 });
+  return sumOfLengths(planned, end, spring, set.strokeToCoilBind, {
+    free: 1,
+    solid: -1,
+    stroke: -1,
+    preload: -1,
+  });
 }
 
-/** A sum of lengths less the preload, each with what the inputs of the job do to it; a position is where hands set it: exact. */
+/** A sum of lengths and the preload, each with what the inputs of the job do to it; a position is where hands set it: exact. */
 function sumOfLengths(
   planned: JobPlan,
   end: End,
   { spring }: SpringPlan,
   value: number,
-  times: { readonly free: number; readonly solid: number; readonly stroke: number },
+  times: { readonly free: number; readonly solid: number; readonly stroke: number; readonly preload: number },
 ): Opened {
   const { question, figures } = planned.inputs;
   const choice: SpringChoiceSI = question[end].choices.find(({ id }) => id === spring)!;
@@ -37,7 +47,8 @@ function sumOfLengths(
     for (const { parameter, by } of moves) if (parameter === `${end}.strokeMax`) add(name, times.stroke * by);
   }
   for (const { name, moves } of choice.inputs) {
-    for (const { parameter, by } of moves) if (parameter === `${end}.struts.0.preload`) add(name, -by);
+    for (const { parameter, by } of moves)
+      if (parameter === `${end}.struts.0.preload`) add(name, times.preload * by);
   }
   return summed(value, slopes, (input) => figures.get(input)!.deviation);
 }
