@@ -73,8 +73,6 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const { rear } = job.machine;
   const { shock } = rear;
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
-  const extended =
-    shock.length === undefined ? null : siOf(shock.length) + siOfOr(shock.lengthAdjuster?.change);
   if (shock.lengthAdjuster !== undefined) note(desk, 'length adjuster', 'machine.rear.shock.lengthAdjuster');
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
@@ -89,7 +87,7 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
     'tyreRadius',
     'tyreRadiusRear',
   );
-  const kinematics = rearKinematics(desk, rear.travel, extended);
+  const kinematics = rearKinematics(desk, rear.travel, shock);
   const travelMax = wheelTravel(desk, kinematics, strokeMax);
   const measuredAt = measuredAtOf(desk, 'rear', travelMax);
   return {
@@ -206,7 +204,8 @@ const PAST_TRAVEL = 0.005;
 
 /** Wheel travel [m] at which heights and places were read; 0, fully out, where nothing is said. */
 function measuredAtOf(desk: Desk, end: 'rear' | 'front', travelMax: number): number {
-  const measuredAt = siOfOr(desk.job.machine[end].measuredAt);
+  const typed = desk.job.machine[end].measuredAt;
+  const measuredAt = typed === undefined ? 0 : siOf(typed);
   if (measuredAt > travelMax + PAST_TRAVEL) {
     impossible(
       desk,
@@ -215,8 +214,4 @@ function measuredAtOf(desk: Desk, end: 'rear' | 'front', travelMax: number): num
     );
   }
   return measuredAt;
-}
-
-function siOfOr(typed: Parameters<typeof siOf>[0] | undefined): number {
-  return typed === undefined ? 0 : siOf(typed);
 }

@@ -45,6 +45,27 @@ describe('Taped points', () => {
   });
 });
 
+test('the ± of the shock’s length goes on through taped points: they begin where the shock is fully out', () => {
+  const sag = (length: number, plusMinus: number): { value: number; plusMinus: number | null } => {
+    const typed = { value: length, unit: 'mm', plusMinus: { value: plusMinus, unit: 'mm' } };
+    // The ratio falls from 0.95 to 0.75, so that it matters where along it the travel begins.
+    const falling = points([
+      [0, 320],
+      [20, 301],
+      [40, 283],
+      [60, 266.5],
+      [80, 251.5],
+    ]);
+    const planned = planJob(tourerWith([TRAVEL, falling], ['machine.rear.shock.length', typed]));
+    if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join('\n'));
+    return planned.plan.loadCases.find(({ loadCase }) => loadCase === 'all')!.asFound.travel!.rear;
+  };
+  const moves = (sag(320.1, 0).value - sag(319.9, 0).value) / 0.2;
+  const [none, five] = [sag(320, 0).plusMinus!, sag(320, 5).plusMinus!];
+  // Independent inputs add by squares. The move is the slope of the sag itself, worked out twice.
+  expect(Math.sqrt(five ** 2 - none ** 2) / Math.abs(5 * moves)).toBeCloseTo(1, 2);
+});
+
 describe('A drawn table', () => {
   const table = (rows: readonly (readonly [number, number])[]): object => ({
     kind: 'table',

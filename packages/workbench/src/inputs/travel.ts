@@ -4,6 +4,7 @@ import { type KinematicsSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwr
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
+import type { Shock } from '@sagwright/records/schema/struts';
 import { differenceToSI } from '@sagwright/records/units';
 import { type Desk, impossible, note } from './desk.ts';
 import { defaultWidth } from './widths.ts';
@@ -11,10 +12,10 @@ import { defaultWidth } from './widths.ts';
 const PATH = 'machine.rear.travel';
 
 /**
- * How the rear wheel moves its shock. `extended` is the shock's length eye to eye, fully out, as it is now [m]; null
- * where it is not known: then the lowest wheel of a table or of taped points stands at the extension stop.
+ * How the rear wheel moves its shock. Travel is counted from where the shock has its length, eye to eye, fully out; where
+ * that is not known, from the lowest wheel of a table or of taped points.
  */
-export function rearKinematics(desk: Desk, travel: Travel, extended: number | null): KinematicsSI {
+export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): KinematicsSI {
   const { take } = desk;
   switch (travel.kind) {
     case 'leverage':
@@ -22,9 +23,9 @@ export function rearKinematics(desk: Desk, travel: Travel, extended: number | nu
     case 'motion':
       return { kind: 'ratio', motionRatio: take.known(`${PATH}.ratio`, travel.ratio, 'ratio') };
     case 'table':
-      return tableKinematics(desk, travel, extended);
+      return tableKinematics(desk, travel, shock);
     case 'taped':
-      return tapedKinematics(desk, travel, extended);
+      return tapedKinematics(desk, travel, shock);
   }
 }
 
@@ -57,14 +58,14 @@ export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: num
   return 0;
 }
 
-function tableKinematics(
-  desk: Desk,
-  travel: Extract<Travel, { kind: 'table' }>,
-  extended: number | null,
-): KinematicsSI {
+function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>, shock: Shock): KinematicsSI {
   const wheel = travel.rows.map((row) => siOf(row.wheel));
   const length = travel.rows.map((row) => siOf(row.shock));
-  const start = extended === null ? wheel[0]! : wheelAtLength(wheel, length, extended);
+  // A curve is moved by its scale alone: the ± of a length that it is cut at is within that.
+  const start =
+    shock.length === undefined
+      ? wheel[0]!
+      : wheelAtLength(wheel, length, siOf(shock.length) + lengthened(shock));
   const strokes = strokesFrom(wheel, length, start);
   const why = 'a drawn or computed table, all together';
   const scale = desk.take.workedOut(`${PATH}.rows`, 1, 0.015, 'share', '%', why);
@@ -103,22 +104,21 @@ function strokesFrom(wheel: readonly number[], length: readonly number[], start:
  * by a third. A weighted quadratic of shock length over wheel travel; the doubt of its slope and bend goes on along
  * two axes that do not hang together (Cholesky factor of their covariance).
  */
-function tapedKinematics(
-  desk: Desk,
-  travel: Extract<Travel, { kind: 'taped' }>,
-  extended: number | null,
-): KinematicsSI {
+function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>, shock: Shock): KinematicsSI {
   // However they were taped: from the bottom up, from the top down, or down to the first height once more.
   const points = Object.values(travel.points).sort((a, b) => siOf(a.wheel) - siOf(b.wheel));
   const wheel = points.map((point) => siOf(point.wheel));
-  const shock = points.map((point) => siOf(point.shock));
-  const slope = (shock.at(-1)! - shock[0]!) / (wheel.at(-1)! - wheel[0]!);
+  const length = points.map((point) => siOf(point.shock));
+  const slope = (length.at(-1)! - length[0]!) / (wheel.at(-1)! - wheel[0]!);
   const weight = points.map(
     (point) => 1 / (deviation(point.shock) ** 2 + (slope * deviation(point.wheel)) ** 2),
   );
-  const { coefficients, covariance } = quadraticFit(wheel, shock, weight);
+  const { coefficients, covariance } = quadraticFit(wheel, length, weight);
   const [c0, c1, c2] = coefficients as readonly [number, number, number];
-  const start = extended === null ? wheel[0]! : startAt(c0 - extended, c1, c2, wheel[0]!);
+  const start =
+    shock.length === undefined
+      ? wheel[0]!
+      : startAt(c0 - extended(desk, shock.length, shock), c1, c2, wheel[0]!);
   const varianceOf = (i: number, j: number): number => covariance[3 * i + j]!;
   const variance = varianceOf(1, 1) + 4 * start * varianceOf(1, 2) + 4 * start * start * varianceOf(2, 2);
   const together = varianceOf(1, 2) + 2 * start * varianceOf(2, 2);
@@ -136,6 +136,16 @@ function tapedKinematics(
     return { kind: 'ratio', motionRatio: 0.9 };
   }
   return { kind: 'quadratic', slope: ratio, bend };
+}
+
+/** Eye to eye, fully out, as the shock is now [m], with the ± of its length. */
+function extended({ take }: Desk, length: NonNullable<Shock['length']>, shock: Shock): number {
+  return take.known('machine.rear.shock.length', length, 'tape') + lengthened(shock);
+}
+
+/** What a length adjuster adds to the shock's own length [m]. */
+function lengthened({ lengthAdjuster }: Shock): number {
+  return lengthAdjuster === undefined ? 0 : siOf(lengthAdjuster.change);
 }
 
 /** Root of d + c1 w + c2 w² near `near` (Newton on a nearly straight line). */
