@@ -25,6 +25,7 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.rear.pivot.x': () => 'how far forward the swingarm pivot is',
   'machine.rear.pivot.height': () => 'height of the swingarm pivot',
   'machine.rear.shock.stroke': () => 'stroke of the shock',
+  'machine.rear.shock.length': () => 'length of the shock, eye to eye',
   'machine.rear.shock.gas.shaft': () => 'shaft diameter of the shock',
   'machine.rear.shock.gas.pressure': () => 'gas pressure of the shock',
   'machine.rear.shock.gas.volume': () => 'gas volume of the shock',
