@@ -66,6 +66,41 @@ test('the ± of the shock’s length goes on through taped points: they begin wh
   expect(Math.sqrt(five ** 2 - none ** 2) / Math.abs(5 * moves)).toBeCloseTo(1, 2);
 });
 
+test('a shock longer than the curve through the taped points ever is, is told with its place', () => {
+  // The shock shortens by 0.1, 0.2, 0.3 and 0.4 of each 20 mm: l = 300 − 0.05 w − 0.0025 w², at its longest 300.25 mm at −10 mm.
+  const rising = points([
+    [0, 300],
+    [20, 298],
+    [40, 294],
+    [60, 288],
+    [80, 280],
+  ]);
+  const of = (length: number, stroke: number) =>
+    problemsOf(
+      [TRAVEL, rising],
+      ['machine.rear.shock.length', mm(length)],
+      ['machine.rear.shock.stroke', mm(stroke)],
+      ['machine.rear.shock.rubber', 'none'],
+    );
+  for (const length of [300.5, 301, 305.18, 312.21, 350])
+    expect(of(length, 40)).toContain('machine.rear.shock.length');
+  // At 298 mm the wheel stands at 20 mm, and the ratio there is 0.05 + 0.005 · 20 = 0.15.
+  const planned = planJob(
+    tourerWith(
+      [TRAVEL, rising],
+      ['machine.rear.shock.length', mm(298)],
+      ['machine.rear.shock.stroke', mm(40)],
+      ['machine.rear.shock.rubber', 'none'],
+    ),
+  );
+  const kinematics = planned.ok ? planned.inputs.question.machine.rear.kinematics : null;
+  expect(kinematics).toMatchObject({
+    kind: 'quadratic',
+    slope: expect.closeTo(0.15, 9),
+    bend: expect.closeTo(2.5, 9),
+  });
+});
+
 describe('A drawn table', () => {
   const table = (rows: readonly (readonly [number, number])[]): object => ({
     kind: 'table',

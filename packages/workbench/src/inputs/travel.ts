@@ -30,12 +30,12 @@ export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): Kinema
 }
 
 /**
- * Least motion ratio that a rear may have at full bump: 20 mm of wheel for each of the shock. Below it a
+ * Least motion ratio that a rear may have at full bump, or where taped travel begins: 20 mm of wheel for each of the shock. Below it a
  * millimetre of doubt in the stroke is centimetres of wheel travel, and no machine is built so (common practice, no source).
  */
 const LEAST_RATIO = 0.05;
 
-/** Wheel travel [m] past a table's last row that is rounding, and nothing carried on. */
+/** Wheel travel [m] beyond a table's rows that is rounding, and nothing carried on. */
 const ROUNDING = 0.001;
 
 /** Wheel travel at full stroke [m]; told where the ratio never lets the shock make its stroke, or hardly. */
@@ -45,9 +45,8 @@ export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: num
     const travel = travelAtStroke(kinematics, 0, strokeMax);
     const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
     strokeAt(kinematics, 0, travel, at);
-    if (kinematics.kind === 'table' && travel > kinematics.curve.x.at(-1)! + ROUNDING) {
+    if (kinematics.kind === 'table' && !spans(kinematics.curve.x, travel))
       note(desk, 'travel carried on', PATH);
-    }
     if (at.motionRatio > LEAST_RATIO) return travel;
   }
   impossible(
@@ -56,6 +55,11 @@ export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: num
     `Rear travel: on these figures the shock never makes its stroke of ${(strokeMax * 1000).toFixed(1)} mm, or the wheel moves it hardly at all by then. Check the stroke, and give points up to full bump.`,
   );
   return 0;
+}
+
+/** Whether the rows of a table reach from the extension stop to full bump. */
+function spans(wheel: readonly number[], travel: number): boolean {
+  return wheel[0]! <= ROUNDING && wheel.at(-1)! >= travel - ROUNDING;
 }
 
 function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>, shock: Shock): KinematicsSI {
@@ -115,10 +119,7 @@ function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>,
   );
   const { coefficients, covariance } = quadraticFit(wheel, length, weight);
   const [c0, c1, c2] = coefficients as readonly [number, number, number];
-  const start =
-    shock.length === undefined
-      ? wheel[0]!
-      : startAt(c0 - extended(desk, shock.length, shock), c1, c2, wheel[0]!);
+  const start = startOfTaped(desk, shock, c0, c1, c2) ?? wheel[0]!;
   const varianceOf = (i: number, j: number): number => covariance[3 * i + j]!;
   const variance = varianceOf(1, 1) + 4 * start * varianceOf(1, 2) + 4 * start * start * varianceOf(2, 2);
   const together = varianceOf(1, 2) + 2 * start * varianceOf(2, 2);
@@ -131,28 +132,39 @@ function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>,
   const b = along('bend');
   const ratio = -(c1 + 2 * c2 * start) + first * a;
   const bend = -c2 + (together / first) * a + second * b;
-  if (!(ratio > 0)) {
-    impossible(desk, `${PATH}.points`, 'Taped points: the shock must get shorter as the wheel rises.');
+  if (!(ratio > LEAST_RATIO)) {
+    impossible(
+      desk,
+      `${PATH}.points`,
+      'Taped points: on the curve through them the wheel hardly moves the shock where its travel begins. Check the points, and tape with the wheel further out.',
+    );
     return { kind: 'ratio', motionRatio: 0.9 };
   }
   return { kind: 'quadratic', slope: ratio, bend };
 }
 
-/** Eye to eye, fully out, as the shock is now [m], with the ± of its length. */
-function extended({ take }: Desk, length: NonNullable<Shock['length']>, shock: Shock): number {
-  return take.known('machine.rear.shock.length', length, 'tape') + lengthened(shock);
+/**
+ * Wheel reading at which the taped shock is fully out: c0 + c1 w + c2 w² = L where the curve falls, w = 2 d/(√(c1² − 4 c2 d) − c1) with
+ * d = c0 − L; null where its length is not known. Told where the curve never is that long.
+ */
+function startOfTaped(desk: Desk, shock: Shock, c0: number, c1: number, c2: number): number | null {
+  if (shock.length === undefined) return null;
+  const path = 'machine.rear.shock.length';
+  const extended = desk.take.known(path, shock.length, 'tape') + lengthened(shock);
+  const d = c0 - extended;
+  const ratioThere = Math.sqrt(c1 * c1 - 4 * c2 * d);
+  if (ratioThere > LEAST_RATIO && ratioThere !== c1) return (2 * d) / (ratioThere - c1);
+  impossible(
+    desk,
+    path,
+    `Length of the shock: ${(extended * 1000).toFixed(1)} mm fully out, but on the curve through the taped points it never gets so long. Check the length, and tape with the wheel further out.`,
+  );
+  return null;
 }
 
 /** What a length adjuster adds to the shock's own length [m]. */
 function lengthened({ lengthAdjuster }: Shock): number {
   return lengthAdjuster === undefined ? 0 : siOf(lengthAdjuster.change);
-}
-
-/** Root of d + c1 w + c2 w² near `near` (Newton on a nearly straight line). */
-function startAt(d: number, c1: number, c2: number, near: number): number {
-  let w = near;
-  for (let iteration = 0; iteration < 20; iteration += 1) w -= (d + (c1 + c2 * w) * w) / (c1 + 2 * c2 * w);
-  return w;
 }
 
 function deviation(typed: Parameters<typeof siOf>[0]): number {

@@ -6,7 +6,7 @@ export const notes = {
     `${capital(end)} top-out spring: not known, left out; sag counts from the hard stop.`,
   'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',
   'travel carried on': () =>
-    'Rear travel: the table ends before full bump; from its last row on the last ratio is taken to hold.',
+    'Rear travel: the table does not reach from fully out to full bump; beyond its rows the ratio at its end is taken to hold.',
   'one diameter for bore and seal': () =>
     'Fork air: one diameter stands for bore and seal; near full travel its force can be 20 % off.',
   'bushes and pivot friction zero': () => 'Rubber bushes and pivot friction are taken as nothing.',
