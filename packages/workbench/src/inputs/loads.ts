@@ -1,5 +1,6 @@
 import type { PlaceLoad } from '@sagwright/model/limits/limits';
 import { type FirstMoments, momentsOf, type PointMass } from '@sagwright/model/masses/pointMass';
+import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { Place } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
@@ -145,7 +146,7 @@ export function placeLoads(desk: Desk, id: string, loadCase: LoadCase): readonly
         id,
         limit: place.limit === undefined ? null : siOf(place.limit),
         onIt: figures.reduce((sum, figure) => sum + figure.value, 0),
-        plusMinus: Math.hypot(...figures.map((figure) => figure.halfWidth)),
+        plusMinus: halfWidthOf(Math.hypot(...figures.map((figure) => figure.deviation))),
       },
     ];
   });

@@ -1,4 +1,4 @@
-import { deviationOf, halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import { deviationOf } from '@sagwright/model/uncertainty/spread';
 import type { Origin, Quantity } from '@sagwright/records/schema/quantity';
 import { type Dimension, differenceToSI, dimensionOf, toSI, type Unit } from '@sagwright/records/units';
 import { type AssumptionName, asQuantity, assumptions } from './assumptions.ts';
@@ -112,7 +112,7 @@ function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigu
   return {
     path,
     value,
-    halfWidth: typed.plusMinus === undefined ? halfWidthOf(deviation) : width,
+    halfWidth: width,
     deviation,
     dimension: dimensionOf(typed.unit),
     typed,
