@@ -39,7 +39,7 @@ export function axleAt(
     const reachSquared = startX * startX + startRise * startRise - above * above;
     if (!(reachSquared > 0)) {
       throw new RangeError(
-        `axleAt: the wheel cannot stand ${above} m above the pivot on an arm that is shorter`,
+        `axleAt: the axle cannot stand ${above} m above the pivot on an arm of ${Math.hypot(startX, startRise)} m; it must be longer`,
       );
     }
     const reach = Math.sqrt(reachSquared);

@@ -75,6 +75,5 @@ export const fork = z.strictObject({
 export type Gas = Immutable<z.infer<typeof gas>>;
 export type Rubber = Immutable<z.infer<typeof rubber>>;
 export type TopOut = Immutable<z.infer<typeof topOut>>;
-export type TrappedAir = Immutable<z.infer<typeof trappedAir>>;
 export type Shock = Immutable<z.infer<typeof shock>>;
 export type Fork = Immutable<z.infer<typeof fork>>;
