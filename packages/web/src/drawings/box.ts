@@ -37,6 +37,14 @@ export function holds(box: Box, point: Point): boolean {
   return isInside({ ...point, width: 0, height: 0 }, box);
 }
 
+/** The smallest box with all these points in it. */
+export function boxAround(points: readonly Point[]): Box {
+  const xs = points.map((point) => point.x);
+  const ys = points.map((point) => point.y);
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
 export function clamp(value: number, least: number, most: number): number {
   return Math.min(most, Math.max(least, value));
 }

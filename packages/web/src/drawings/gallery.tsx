@@ -13,7 +13,7 @@ import { ReachLine } from './reach/ReachLine.tsx';
 import { reachDomain } from './reach/reachInput.ts';
 import { reachLineTable } from './reach/reachLine.ts';
 import { SideView } from './side/SideView.tsx';
-import { sideViewTable } from './side/sideView.ts';
+import { sideView, sideViewTable } from './side/sideView.ts';
 import type { SideViewInput } from './side/sideViewInput.ts';
 
 /** Every drawing with invented data, for whoever works on them. Not part of the built page. */
@@ -38,9 +38,10 @@ function Gallery() {
 function Loaded({ input, size }: { input: SideViewInput; size: { width: number; height: number } }) {
   const [selected, setSelected] = useState(input.carried.find((thing) => thing.selected)?.id ?? null);
   const carried = input.carried.map((thing) => ({ ...thing, selected: thing.id === selected }));
+  const shown = { ...input, carried };
   return (
     <>
-      <SideView input={{ ...input, carried }} size={size} onSelect={setSelected} />
+      <SideView input={shown} marks={sideView(shown, size)} onSelect={setSelected} />
       <AsTable table={sideViewTable(input)} />
     </>
   );

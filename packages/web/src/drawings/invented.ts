@@ -131,6 +131,24 @@ const overAxles: AxleWords = {
   front: { mass: '189 kg', plusMinus: '± 2', limit: 'limit not read', verdict: 'unknown' },
 };
 
+const neededAxles: AxleWords = {
+  rear: { mass: '741 lb', plusMinus: '± 11', limit: 'limit: figure needed', verdict: 'unknown' },
+  whole: { mass: '1193 lb', plusMinus: '± 13', limit: '1208 of 1235', verdict: 'within' },
+  front: { mass: '452 lb', plusMinus: '± 9', limit: 'limit: figure needed', verdict: 'unknown' },
+  limitsAt: 'at full tank',
+};
+
+const LONG_NAMES = [
+  'Perrin, in winter gear',
+  'Odalys, with the rucksack',
+  'fuel, as at the weighing',
+  'what is in the tank bag',
+  'the box itself with its plate',
+  'stove, pans and rain suits',
+  'what is in the left case',
+  'Reiseapothekenwerkzeugtasche',
+];
+
 export const sideViews: Readonly<Record<string, SideViewInput>> = {
   'nine things on a tourer': {
     machine: tourer,
@@ -173,6 +191,43 @@ export const sideViews: Readonly<Record<string, SideViewInput>> = {
     ],
     massCentre: { xMm: 560, heightMm: 760 },
     axles: overAxles,
+  },
+  'one thing': {
+    machine: tourer,
+    stance: stanceOn(tourer, 35, 40, 13, 10),
+    carried: [rider],
+    massCentre: { xMm: 740, heightMm: 650 },
+    axles,
+  },
+  'fuel only': {
+    machine: tourer,
+    stance: stanceOn(tourer, 18, 29, 10, 9),
+    carried: [fuel],
+    massCentre: { xMm: 770, heightMm: 570 },
+    axles,
+  },
+  'eight things with long names': {
+    machine: tourer,
+    stance: stanceOn(tourer, 59, 41, 16, 11),
+    carried: nineThings
+      .filter((each) => each.kind !== 'place')
+      .map((each, index) => ({ ...each, standsOn: null, label: LONG_NAMES[index] ?? each.label })),
+    massCentre: { xMm: 600, heightMm: 745 },
+    axles: neededAxles,
+  },
+  'a bag ahead of the front axle, a hitch far behind, a roll high on a box': {
+    machine: traveller,
+    stance: stanceOn(traveller, 60, 70, 15, 12),
+    carried: [
+      rider,
+      fuel,
+      thing('fork bag', 'item', 'other', [1650, 900], '3.5 kg'),
+      thing('hitch', 'item', 'other', [-640, 400], '22 kg'),
+      thing('top box', 'item', 'rear box', [-300, 1000], '8 kg'),
+      thing('roll', 'item', 'other', [-300, 1420], '4 kg', { standsOn: 'top box', selected: true }),
+    ],
+    massCentre: { xMm: 590, heightMm: 740 },
+    axles: neededAxles,
   },
   'nothing known': {
     machine: null,

@@ -42,26 +42,34 @@ export function centredBaseline(y: number, size: number): number {
   return y + (CAPITAL * size) / 2;
 }
 
-/** A text in at most two lines of `width` px; what still does not fit ends in "…". */
+/**
+ * A text in at most two lines of `width` px, broken where the two are most alike. What still does not fit loses whole
+ * words from its end, and its last word letters, for a "…".
+ */
 export function inTwoLines(text: string, size: number, width: number): readonly string[] {
   if (textWidth(text, size) <= width) return [text];
   const words = text.split(' ');
-  let first = words[0] ?? '';
-  let used = 1;
-  while (used < words.length && textWidth(`${first} ${words[used]}`, size) <= width) {
-    first = `${first} ${words[used]}`;
-    used += 1;
-  }
-  const rest = words.slice(used).join(' ');
-  return rest === ''
-    ? [shortened(first, size, width)]
-    : [first, rest].map((line) => shortened(line, size, width));
+  const breaks = words.slice(1).map((_, index) => {
+    const lines = [words.slice(0, index + 1).join(' '), words.slice(index + 1).join(' ')] as const;
+    return { lines, widest: Math.max(...lines.map((line) => textWidth(line, size))) };
+  });
+  const even = breaks.reduce<(typeof breaks)[number] | null>(
+    (best, each) => (best === null || each.widest < best.widest ? each : best),
+    null,
+  );
+  if (even === null) return [shortened(text, size, width)];
+  if (even.widest <= width) return even.lines;
+  const last = breaks.findLast(({ lines }) => textWidth(lines[0], size) <= width) ?? breaks[0]!;
+  return last.lines.map((line) => shortened(line, size, width));
 }
 
 function shortened(text: string, size: number, width: number): string {
   if (textWidth(text, size) <= width) return text;
-  const letters = [...text];
-  while (letters.length > 1 && textWidth(`${letters.join('')}…`, size) > width) letters.pop();
+  const fits = (kept: string): boolean => textWidth(`${kept}…`, size) <= width;
+  const words = text.split(' ');
+  while (words.length > 1 && !fits(words.join(' '))) words.pop();
+  const letters = [...words.join(' ')];
+  while (letters.length > 1 && !fits(letters.join(''))) letters.pop();
   return `${letters.join('').trimEnd()}…`;
 }
 

@@ -1,6 +1,8 @@
 import type { LoadView, PictureView } from '@sagwright/workbench/page/shapes';
+import { useMemo } from 'react';
 import { useWidth } from '../app/useWidth.ts';
 import { SideView } from '../drawings/side/SideView.tsx';
+import { sideView } from '../drawings/side/sideView.ts';
 import { type SetUpShown, sideViewInput } from './drawingInputs.ts';
 import { PictureKeys } from './PictureKeys.tsx';
 import type { MachineSheet, OpenSheet } from './sheets.ts';
@@ -17,15 +19,19 @@ interface PictureProps {
 export function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) {
   const [ref, width] = useWidth<HTMLDivElement>();
   const selected = sheet?.kind === 'thing' ? sheet.id : null;
-  const input = sideViewInput(picture, load, shown, selected);
-  const size = { width, height: pictureHeight(width) };
+  const height = pictureHeight(width);
+  const input = useMemo(
+    () => sideViewInput(picture, load, shown, selected),
+    [picture, load, shown, selected],
+  );
+  const marks = useMemo(() => sideView(input, { width, height }), [input, width, height]);
   const select = (id: string): void => onSheet(id === selected ? null : { kind: 'thing', id });
   return (
-    <div ref={ref} className="picture" style={{ minBlockSize: size.height }}>
+    <div ref={ref} className="picture" style={{ minBlockSize: height }}>
       {width > 0 && (
         <>
-          <SideView input={input} size={size} onSelect={select} />
-          <PictureKeys input={input} size={size} load={load} shown={shown} onSheet={onSheet} />
+          <SideView input={input} marks={marks} onSelect={select} />
+          <PictureKeys marks={marks} load={load} shown={shown} onSheet={onSheet} />
         </>
       )}
     </div>

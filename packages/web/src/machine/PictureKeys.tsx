@@ -1,29 +1,26 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
 import type { StandFigure } from '@sagwright/workbench/page/whyStand';
-import { textBox } from '../drawings/lettering.ts';
-import type { LoadMark } from '../drawings/side/axleMarks.ts';
-import { type SideViewSize, sideView } from '../drawings/side/sideView.ts';
-import type { SideViewInput } from '../drawings/side/sideViewInput.ts';
+import { type LoadMark, wordsBox } from '../drawings/side/axleMarks.ts';
+import type { SideViewMarks } from '../drawings/side/sideView.ts';
 import { thing, picture as words } from '../words/machine.ts';
 import type { SetUpShown } from './drawingInputs.ts';
 import type { OpenSheet } from './sheets.ts';
 import './pictureKeys.css';
 
 interface PictureKeysProps {
-  readonly input: SideViewInput;
-  readonly size: SideViewSize;
+  readonly marks: SideViewMarks;
   readonly load: LoadView;
   readonly shown: SetUpShown;
   readonly onSheet: OpenSheet;
 }
 
 /** Keys over the drawing: "Put on …" in the place kept for it, and the axle loads, which open up. */
-export function PictureKeys({ input, size, load, shown, onSheet }: PictureKeysProps) {
-  const { keyBox, axles } = sideView(input, size);
+export function PictureKeys({ marks, load, shown, onSheet }: PictureKeysProps) {
+  const { keyBox, axles } = marks;
   const setUp = load.planned === null ? 'asFound' : shown;
   const open = (figure: StandFigure): void =>
     onSheet({ kind: 'why', question: { of: 'stand', asked: { figure, load: load.id, setUp } } });
-  const marks =
+  const loads =
     axles === null
       ? []
       : ([
@@ -44,7 +41,7 @@ export function PictureKeys({ input, size, load, shown, onSheet }: PictureKeysPr
           <span>{thing.whoWhat}</span>
         </button>
       )}
-      {marks.map(([figure, mark]) => (
+      {loads.map(([figure, mark]) => (
         <button
           key={figure}
           type="button"
@@ -58,11 +55,11 @@ export function PictureKeys({ input, size, load, shown, onSheet }: PictureKeysPr
   );
 }
 
-/** Around a mass, its ± and its limit, and large enough for a finger. */
+/** Around a mass, its ± and its limit, and large enough for a finger: 64 px each way, and at most touching its neighbour. */
 function boxOf(mark: LoadMark): React.CSSProperties {
-  const boxes = [...mark.texts, mark.limit].filter(({ text }) => text !== '').map(textBox);
-  const left = Math.min(...boxes.map(({ x }) => x));
-  const right = Math.max(...boxes.map(({ x, width }) => x + width));
-  const top = Math.min(...boxes.map(({ y }) => y));
-  return { left: left - 6, top: top - 6, width: right - left + 12, height: 64 };
+  const { x, y, width, height } = wordsBox([...mark.texts, ...mark.limit]);
+  const wide = Math.max(64, width + 2 * BESIDE);
+  return { left: x + width / 2 - wide / 2, top: y - 6, width: wide, height: Math.max(64, height + 8) };
 }
+
+const BESIDE = 4;

@@ -1,6 +1,6 @@
 import { Lettering } from '../Lettering.tsx';
-import { textBox } from '../lettering.ts';
-import type { AxleMarks, LoadMark } from './axleMarks.ts';
+
+import { type AxleMarks, type LoadMark, wordsBox } from './axleMarks.ts';
 
 /** What stands on each wheel, under the ground line, with its limit. */
 export function AxleLoads({ marks }: { marks: AxleMarks }) {
@@ -21,13 +21,13 @@ export function AxleLoads({ marks }: { marks: AxleMarks }) {
 }
 
 function Load({ mark }: { mark: LoadMark }) {
-  const box = textBox(mark.limit);
+  const box = mark.limit.length === 0 ? null : wordsBox(mark.limit);
   return (
     <g className="side-load" data-verdict={mark.verdict}>
-      {mark.verdict === 'over' && (
+      {box !== null && mark.verdict === 'over' && (
         <rect className="side-load-edge" x={box.x - 8} y={box.y} width={5} height={box.height} />
       )}
-      {mark.verdict === 'unknown' && (
+      {box !== null && mark.verdict === 'unknown' && (
         <rect
           className="side-load-unknown"
           x={box.x - 4}
@@ -39,7 +39,7 @@ function Load({ mark }: { mark: LoadMark }) {
       )}
       <Lettering texts={mark.texts.slice(0, 1)} />
       <Lettering texts={mark.texts.slice(1)} className="lettering-quiet" />
-      <Lettering texts={[mark.limit]} className="lettering-quiet side-load-limit" />
+      <Lettering texts={mark.limit} className="lettering-quiet side-load-limit" />
     </g>
   );
 }

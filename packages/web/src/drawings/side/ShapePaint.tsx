@@ -11,24 +11,45 @@ export function ShapePaint({ shapes }: { shapes: readonly Shape[] }) {
 
 function Painted({ shape }: { shape: Shape }) {
   const name = `shape shape-${shape.look.replace(' ', '-')}`;
-  if (shape.kind === 'path') return <path className={name} data-guess={shape.guess} d={shape.d} />;
-  if (shape.kind === 'circle') {
-    const { centre, radius } = shape;
-    return <circle className={name} data-guess={shape.guess} cx={centre.x} cy={centre.y} r={radius} />;
-  }
-  return (
-    <g className={name}>
-      {shape.limbs.map((limb) => (
-        <path key={limb.d} className="limb-edge" d={limb.d} strokeWidth={limb.width} />
-      ))}
-      {shape.limbs.map((limb) => (
-        <path
-          key={limb.d}
-          className="limb-fill"
-          d={limb.d}
-          strokeWidth={Math.max(0.5, limb.width - 2 * OUTLINE)}
+  switch (shape.kind) {
+    case 'path':
+      return <path className={name} data-guess={shape.guess} d={shape.d} />;
+    case 'circle':
+      return (
+        <circle
+          className={name}
+          data-guess={shape.guess}
+          cx={shape.centre.x}
+          cy={shape.centre.y}
+          r={shape.radius}
         />
-      ))}
-    </g>
-  );
+      );
+    case 'limbs':
+      return (
+        <g className={name}>
+          {shape.limbs.map((limb) => (
+            <path key={limb.d} className="limb-edge" d={limb.d} strokeWidth={limb.width} />
+          ))}
+          {shape.limbs.map((limb) => (
+            <path
+              key={limb.d}
+              className="limb-fill"
+              d={limb.d}
+              strokeWidth={Math.max(0.5, limb.width - 2 * OUTLINE)}
+            />
+          ))}
+        </g>
+      );
+    case 'melted':
+      return (
+        <g className={name}>
+          {shape.parts.map((part) => (
+            <path key={part} className="melted-edge" d={part} />
+          ))}
+          {shape.parts.map((part) => (
+            <path key={part} className="melted-fill" d={part} />
+          ))}
+        </g>
+      );
+  }
 }

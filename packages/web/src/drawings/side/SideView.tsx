@@ -3,7 +3,7 @@ import { textBox } from '../lettering.ts';
 import { AxleLoads } from './AxleLoads.tsx';
 import { hatchMarks } from './ground.ts';
 import { ShapePaint } from './ShapePaint.tsx';
-import { type DotMark, type SideViewSize, sideView, sideViewSentence } from './sideView.ts';
+import { type DotMark, type SideViewMarks, sideViewSentence } from './sideView.ts';
 import type { SideViewInput } from './sideViewInput.ts';
 import type { TagMark } from './tagMarks.ts';
 import '../drawing.css';
@@ -11,14 +11,14 @@ import './SideView.css';
 
 interface SideViewProps {
   readonly input: SideViewInput;
-  readonly size: SideViewSize;
+  /** Where everything stands: `sideView` of the input. */
+  readonly marks: SideViewMarks;
   /** A tag was pressed. */
   readonly onSelect: (id: string) => void;
 }
 
-/** The machine to scale with what is on it. Paint only: `sideView` says where everything stands. */
-export function SideView({ input, size, onSelect }: SideViewProps) {
-  const marks = sideView(input, size);
+/** The machine to scale with what is on it. Paint only. */
+export function SideView({ input, marks, onSelect }: SideViewProps) {
   const { width, height, groundY } = marks;
   const untagged = input.carried.filter((thing) => marks.untagged.includes(thing.id));
   return (

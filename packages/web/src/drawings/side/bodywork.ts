@@ -1,162 +1,151 @@
-import { disc, limb, line, outline, type Sheet } from './brush.ts';
+import { limb, line, outline, type Sheet } from './brush.ts';
 import { type Build, isGuess, steeringAt } from './build.ts';
-import type { Spot } from './pen.ts';
+import type { Landmarks } from './landmarks.ts';
+import type { Corner, Spot } from './pen.ts';
 import type { Shape } from './shapes.ts';
 
-/** Where the machine's own parts put the people's hands, and where its outline ends. */
-export interface Landmarks {
-  readonly grip: Spot;
-  readonly tail: Spot;
-  readonly passengerSeatMm: number;
-}
-
-/** Landmarks of a machine; a passenger lifts the rear seat under them and lengthens the tail. */
-export function landmarksOf(
-  build: Build,
-  passengerSeatMm: number | null,
-  tailAtMm: number | null,
-): Landmarks {
+/** Tail, seat, tank, cowl, screen and handlebar: plain sheets between the figures, no maker's outline. */
+export function bodyShapes(build: Build, marks: Landmarks, hasFuel: boolean, sheet: Sheet): readonly Shape[] {
   const { seat } = build;
-  const bar = steeringAt(build, seat.heightMm + 200);
-  const passengerMm = passengerSeatMm ?? seat.heightMm + 70;
-  return {
-    grip: [Math.min(bar[0] - 130, seat.xMm + 590), seat.heightMm + 315],
-    tail: [Math.min(-120, tailAtMm ?? 0), passengerMm - 10],
-    passengerSeatMm: passengerMm,
-  };
-}
-
-/** Engine, tail, seat, tank, cowl and screen: plain sheets between the figures, no maker's outline. */
-export function bodyShapes(build: Build, marks: Landmarks, sheet: Sheet): readonly Shape[] {
-  const { seat } = build;
-  const [sx, sh] = [seat.xMm, seat.heightMm];
-  const head = steeringAt(build, sh + 120);
+  const head = steeringAt(build, seat.heightMm + 120);
   const guess = isGuess(build, 'seat');
   return [
-    ...engineShapes(build, sheet),
-    outline(
-      [
-        [sx + 250, sh - 40],
-        [marks.tail[0] - 10, marks.tail[1] - 50, 20],
-        [marks.tail[0] + 20, marks.tail[1] - 110, 30],
-        [sx - 190, sh - 170, 60],
-        [sx + 150, sh - 200, 60],
-        [sx + 290, sh - 110, 40],
-      ],
-      sheet,
-      guess,
-    ),
-    outline(
-      [
-        [sx + 225, sh + 62, 30],
-        [sx + 110, sh - 2, 90],
-        [sx - 130, sh - 2, 60],
-        [sx - 200, marks.passengerSeatMm + 4, 50],
-        [marks.tail[0] + 60, marks.passengerSeatMm + 8, 40],
-        [marks.tail[0], marks.tail[1] - 45, 30],
-        [sx - 170, sh - 70, 90],
-        [sx + 200, sh - 58, 60],
-      ],
-      sheet,
-      guess,
-    ),
-    outline(
-      [
-        [sx + 205, sh - 10, 40],
-        [sx + 300, sh + 205, 120],
-        [head[0] - 170, sh + 215, 130],
-        [head[0] - 50, sh + 90, 50],
-        [head[0] - 80, sh - 60, 60],
-        [sx + 250, sh - 95, 60],
-      ],
-      sheet,
-      guess,
-    ),
-    ...cowlShapes(head, sh, sheet),
-    handlebar(build, marks, sheet),
+    ...tailShapes(build, marks, sheet, guess),
+    ...seatShapes(build, marks, sheet, guess),
+    ...tankShapes(build, head, hasFuel, sheet, guess),
+    ...cowlShapes(head, seat.heightMm, sheet),
+    ...handlebar(build, marks, sheet),
   ];
 }
 
-function engineShapes(build: Build, sheet: Sheet): readonly Shape[] {
-  const { pivot, seat } = build;
-  const back = pivot.xMm + 45;
-  const ahead = Math.max(back + 260, build.wheelbaseMm - build.frontRadiusMm - 190);
-  const top = seat.heightMm - 170;
-  const floor = 165;
-  const head = steeringAt(build, seat.heightMm + 60);
+function tailShapes(build: Build, { tail }: Landmarks, sheet: Sheet, guess: boolean): readonly Shape[] {
+  const [sx, sh] = [build.seat.xMm, build.seat.heightMm];
   return [
-    limb([head, [ahead - 55, 235]], 40, sheet, false),
     outline(
       [
-        [back + 20, top, 40],
-        [ahead - 60, top, 50],
-        [ahead, top - 130, 50],
-        [ahead - 20, floor, 60],
-        [back - 20, floor, 60],
-        [back - 10, top - 150, 40],
+        [sx + 230, sh - 50, 20],
+        [tail[0] - 10, tail[1] - 56, 20],
+        [tail[0] - 78, tail[1] - 96, 30],
+        [tail[0] - 40, tail[1] - 150, 40],
+        [sx - 250, sh - 170, 90],
+        [sx - 120, sh - 270, 60],
+        [sx + 150, sh - 270, 60],
       ],
       sheet,
-      false,
+      guess,
     ),
     line(
       [
-        [back + 30, (top + floor) / 2 + 10],
-        [ahead - 40, (top + floor) / 2 + 10],
+        [sx + 176, sh - 96, 0],
+        [sx - 160, sh - 108, 60],
+        [tail[0] - 20, tail[1] - 108],
       ],
       sheet,
       'detail',
     ),
-    disc({ xMm: (back + ahead) / 2 - 30, heightMm: floor + 105 }, 70, 'detail', sheet),
-    limb(
+  ];
+}
+
+function seatShapes(build: Build, marks: Landmarks, sheet: Sheet, guess: boolean): readonly Shape[] {
+  const { tail, passengerSeatMm } = marks;
+  const [sx, sh] = [build.seat.xMm, build.seat.heightMm];
+  return [
+    outline(
       [
-        [ahead - 60, floor + 22],
-        [back - 40, floor + 34],
+        [sx + 246, sh + 58, 30],
+        [sx + 130, sh - 6, 110],
+        [sx - 110, sh - 6, 70],
+        [sx - 190, passengerSeatMm + 4, 50],
+        [tail[0] + 110, passengerSeatMm + 4, 80],
+        [tail[0] - 14, tail[1] + 2, 50],
+        [tail[0] - 6, tail[1] - 74, 30],
+        [sx - 180, sh - 62, 90],
+        [sx + 60, sh - 82, 80],
+        [sx + 236, sh - 40, 30],
       ],
-      34,
       sheet,
-      false,
+      guess,
     ),
-    limb(
+    line(
       [
-        [back - 60, floor + 40],
-        [back - 330, floor + 74],
+        [sx + 210, sh - 16],
+        [sx + 60, sh - 56, 90],
+        [sx - 180, sh - 34, 90],
+        [tail[0] + 20, tail[1] - 44],
       ],
-      82,
       sheet,
-      false,
+      'detail',
     ),
   ];
+}
+
+function tankShapes(
+  build: Build,
+  [hx]: Spot,
+  hasFuel: boolean,
+  sheet: Sheet,
+  guess: boolean,
+): readonly Shape[] {
+  const [sx, sh] = [build.seat.xMm, build.seat.heightMm];
+  const shell: readonly Corner[] = [
+    [sx + 196, sh + 4, 60],
+    [sx + 216, sh + 96, 60],
+    [sx + 330, sh + 196, 110],
+    [hx - 190, sh + 208, 110],
+    [hx - 20, sh + 150, 60],
+    [hx - 40, sh + 4, 60],
+    [hx - 150, sh - 66, 90],
+    [sx + 270, sh - 88, 70],
+  ];
+  const inside: readonly Corner[] = [
+    [sx + 228, sh + 8, 50],
+    [sx + 248, sh + 84, 50],
+    [sx + 342, sh + 166, 90],
+    [hx - 196, sh + 176, 90],
+    [hx - 50, sh + 126, 50],
+    [hx - 68, sh + 20, 50],
+    [hx - 160, sh - 36, 80],
+    [sx + 276, sh - 56, 60],
+  ];
+  const shapes = [outline(shell, sheet, guess)];
+  if (hasFuel) shapes.push(outline(inside, sheet, false, 'load wash'));
+  return shapes;
 }
 
 /** A screen and a cowl as plain sheets, set on the steering head. */
-function cowlShapes([hx]: Spot, seatMm: number, sheet: Sheet): readonly Shape[] {
+function cowlShapes([hx]: Spot, sh: number, sheet: Sheet): readonly Shape[] {
   return [
     outline(
       [
-        [hx + 40, seatMm + 250, 8],
-        [hx + 76, seatMm + 250, 8],
-        [hx - 78, seatMm + 540, 16],
-        [hx - 118, seatMm + 540, 16],
+        [hx + 34, sh + 300],
+        [hx + 96, sh + 330],
+        [hx + 40, sh + 470, 120],
+        [hx - 70, sh + 628, 14],
+        [hx - 92, sh + 616, 14],
+        [hx - 6, sh + 450, 120],
       ],
       sheet,
       false,
     ),
     outline(
       [
-        [hx - 105, seatMm + 205, 24],
-        [hx + 70, seatMm + 285, 40],
-        [hx + 215, seatMm + 125, 50],
-        [hx + 120, seatMm - 95, 40],
-        [hx - 15, seatMm - 165, 40],
-        [hx - 75, seatMm - 20, 40],
+        [hx - 96, sh + 270, 30],
+        [hx + 104, sh + 356, 60],
+        [hx + 236, sh + 236, 90],
+        [hx + 236, sh + 50, 90],
+        [hx + 96, sh - 120, 90],
+        [hx - 40, sh - 318, 30],
+        [hx - 116, sh - 312, 30],
+        [hx - 70, sh - 60, 120],
       ],
       sheet,
       false,
     ),
     line(
       [
-        [hx - 40, seatMm + 130],
-        [hx + 165, seatMm + 95],
+        [hx - 56, sh + 196],
+        [hx + 60, sh + 226, 60],
+        [hx + 222, sh + 186],
       ],
       sheet,
       'detail',
@@ -164,7 +153,18 @@ function cowlShapes([hx]: Spot, seatMm: number, sheet: Sheet): readonly Shape[] 
   ];
 }
 
-function handlebar(build: Build, marks: Landmarks, sheet: Sheet): Shape {
+function handlebar(build: Build, { grip }: Landmarks, sheet: Sheet): readonly Shape[] {
   const top = steeringAt(build, build.seat.heightMm + 235);
-  return limb([top, [top[0] - 35, top[1] + 70], marks.grip], 24, sheet, false);
+  return [
+    limb([top, [top[0] - 30, grip[1] + 12, 30], [grip[0] + 70, grip[1] + 6, 30], grip], 22, sheet, false),
+    limb(
+      [
+        [grip[0] + 62, grip[1] + 5],
+        [grip[0] - 50, grip[1] - 3],
+      ],
+      40,
+      sheet,
+      false,
+    ),
+  ];
 }

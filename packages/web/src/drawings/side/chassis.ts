@@ -1,4 +1,4 @@
-import { disc, limb, line, outline, type Sheet } from './brush.ts';
+import { disc, limb, outline, type Sheet, taperedBar } from './brush.ts';
 import { type Build, isGuess, legAt } from './build.ts';
 import type { Corner, Spot } from './pen.ts';
 import type { Shape } from './shapes.ts';
@@ -14,45 +14,13 @@ export function chassisShapes(
   const { pivot } = build;
   return [
     limb([spotOf(pivot), [pivot.xMm - 30, build.seat.heightMm - 120]], 52, sheet, false),
-    limb([spotOf(rear), spotOf(pivot)], 54, sheet, isGuess(build, 'swingarm pivot')),
-    disc(rear, 17, 'body', sheet),
-    disc(pivot, 15, 'body', sheet, isGuess(build, 'swingarm pivot')),
+    taperedBar(spotOf(rear), spotOf(pivot), 26, 38, sheet, isGuess(build, 'swingarm pivot')),
+    disc(rear, 20, 'body', sheet),
+    disc(rear, 7, 'line', sheet),
+    disc(pivot, 20, 'body', sheet, isGuess(build, 'swingarm pivot')),
     ...forkShapes(build, front, sheet),
   ];
 }
-
-/** One shock of a pair, leaning near the axle; a single one forward under the seat. Its eyes are drawn for the eye only. */
-export function shockShapes(
-  build: Build,
-  rear: BodyPoint,
-  reference: BodyPoint,
-  sheet: Sheet,
-): readonly Shape[] {
-  const along = build.shocks === 2 ? 0.14 : 0.52;
-  const lower = onArm(build, rear, along);
-  const start = onArm(build, reference, along);
-  const upper: Spot = build.shocks === 2 ? [start[0] + 95, start[1] + 330] : [start[0] + 120, start[1] + 290];
-  const length = Math.hypot(upper[0] - lower[0], upper[1] - lower[1]);
-  const ahead: Spot = [(upper[0] - lower[0]) / length, (upper[1] - lower[1]) / length];
-  const at = (part: number, aside: number): Corner => [
-    lower[0] + ahead[0] * part * length + ahead[1] * aside,
-    lower[1] + ahead[1] * part * length - ahead[0] * aside,
-  ];
-  const coil: Corner[] = Array.from({ length: COILS * 2 + 1 }, (_, turn) =>
-    at(0.2 + (0.62 * turn) / (COILS * 2), turn % 2 === 0 ? -34 : 34),
-  );
-  return [
-    outline([at(0.05, -13), at(0.95, -13), at(0.95, 13), at(0.05, 13)], sheet, false),
-    outline([at(0.16, -34), at(0.16, 34), at(0.82, 34), at(0.82, -34)], sheet, false),
-    line(coil, sheet, 'line'),
-    line([at(0.16, -42), at(0.16, 42)], sheet, 'solid'),
-    line([at(0.83, -42), at(0.83, 42)], sheet, 'solid'),
-    disc({ xMm: lower[0], heightMm: lower[1] }, 17, 'body', sheet),
-    disc({ xMm: upper[0], heightMm: upper[1] }, 17, 'body', sheet),
-  ];
-}
-
-const COILS = 6;
 
 /** Tubes fixed to the body, sliders that move with the axle, and the steering head beside them by the fork offset. */
 function forkShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shape[] {
@@ -72,19 +40,32 @@ function forkShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shap
   const clamp = (down: number) => limb([along(top, -down), axis(down)], 40, sheet, guessHead);
   return [
     limb([axis(35), axis(205)], 62, sheet, guessHead),
-    limb([top, along(axle, 180)], 44, sheet, guessLeg),
+    limb([top, along(axle, 180)], 46, sheet, guessLeg),
     clamp(30),
     clamp(210),
-    limb([along(axle, 330), axle], 60, sheet, guessLeg),
-    disc(front, 17, 'body', sheet),
+    outline(caliper(along(axle, 175), rake), sheet, false),
+    taperedBar(along(axle, 345), axle, 34, 30, sheet, guessLeg),
+    limb([across(axle, rake, 352, -20), across(axle, rake, 352, 20)], 22, sheet, guessLeg),
+    disc(front, 20, 'body', sheet),
+    disc(front, 7, 'line', sheet),
   ];
 }
 
-function onArm(build: Build, axle: BodyPoint, part: number): Spot {
-  const { pivot } = build;
+/** A spot up the leg from the axle and square to it, forward positive. */
+function across([x, height]: Spot, rake: number, up: number, aside: number): Spot {
   return [
-    axle.xMm + (pivot.xMm - axle.xMm) * part,
-    axle.heightMm + (pivot.heightMm - axle.heightMm) * part + 12,
+    x - up * Math.sin(rake) + aside * Math.cos(rake),
+    height + up * Math.cos(rake) + aside * Math.sin(rake),
+  ];
+}
+
+/** A plain brake caliper behind the leg. */
+function caliper(middle: Spot, rake: number): readonly Corner[] {
+  return [
+    [...across(middle, rake, -70, -20), 10],
+    [...across(middle, rake, 70, -20), 10],
+    [...across(middle, rake, 55, -92), 26],
+    [...across(middle, rake, -55, -92), 26],
   ];
 }
 

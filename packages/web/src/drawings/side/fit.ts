@@ -1,15 +1,6 @@
-import { type Box, holds, type Point } from '../box.ts';
+import { type Box, boxAround, clamp } from '../box.ts';
 import { type Frame, type GroundPoint, onDrawing } from './standing.ts';
-import {
-  dotArea,
-  freeSlots,
-  leaderLength,
-  type Obstacle,
-  type Slot,
-  seatTags,
-  slotsOf,
-  type TagSize,
-} from './tags.ts';
+import { dotArea, freeSlots, type Obstacle, type Side, type Slot, slotsOf, type TagSize } from './tags.ts';
 
 /** A solid part over the ground, in mm, that a tag must not hide. */
 export type Solid =
@@ -18,8 +9,13 @@ export type Solid =
 
 export interface Scene {
   readonly solids: readonly Solid[];
-  readonly dots: readonly GroundPoint[];
-  /** At least this much height is kept in view, so that the scale stays as people get on and off. */
+  /** Mass centres, which stay in the drawing too. */
+  readonly points: readonly GroundPoint[];
+  /** Half way between the axles, along the ground [mm]. */
+  readonly middleMm: number;
+  /** Where the things with tags have their dots, and from which side their leaders should come. */
+  readonly dots: readonly (GroundPoint & { readonly side: Side })[];
+  /** At least this much height is kept in view, so that the scale stays as people get on and off [mm]. */
   readonly heightMm: number;
 }
 
@@ -31,69 +27,96 @@ export interface Fitted {
 const MARGIN = 8;
 /** Part of the width that the machine fills at most where there are tags, so that it does not grow much when it is unloaded. */
 const FILLED_MOST = 0.86;
-const STEPS = 28;
+const STEPS_MOST = 28;
 const STEP = 0.02;
-/** How far the picture is moved aside, as parts of the air at its sides; the middle first, since it wins a draw. */
+/** How far the picture may be moved aside, as parts of the air at that side; not at all comes first. */
 const SHIFTS = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1] as const;
-/** A leader that passes nearer than this to another dot looks as if it were that one's, px; what that is worth in length. */
-const DOT_CLEAR = 10;
-const TOUCH_COSTS = 150;
 
 /**
- * The largest picture in which the machine is whole, every dot lies between the tags and there is a free place for
- * each of `tags` tags; shifted sideways to where its leaders are shortest and keep off other dots. Where even the
- * smallest has too few places, that one is taken with the places it has.
+ * The largest picture in which the machine is whole, every dot lies between the tags and each side has a free place for
+ * the tag of each thing on that side. The middle of the wheels stands in the middle of the drawing and is moved aside only
+ * as far as what sticks out, or the tags of one side, need. Where that goes at no size, a place for each tag on any side
+ * will do; where even the smallest picture has too few, that one is taken with the places it has.
  * `kept`, where given, is a place that the tags leave free.
  */
 export function fit(scene: Scene, width: number, groundY: number, tag: TagSize, kept: Box | null): Fitted {
-  const span = extent(scene);
-  const filled = width * (kept === null ? 1 : FILLED_MOST) - 2 * MARGIN;
-  const largest = Math.min(
-    filled / (span.front - span.back),
-    (groundY - MARGIN) / Math.max(span.top, scene.heightMm),
-  );
+  const bounds = boundsOf(scene, width, groundY, tag, kept !== null);
   const slots = slotsOf(width, groundY, tag).filter(
     ({ box }) => kept === null || box.x !== kept.x || box.y !== kept.y,
   );
-  const middle = (scale: number) => (width - (span.front + span.back) * scale) / 2;
-  if (scene.dots.length === 0) {
-    return { frame: { pxPerMm: largest, left: middle(largest), groundY }, slots: [] };
+  const needed = neededOf(scene, slots);
+  const enough = ({ slots: free }: Fitted) => free.length >= scene.dots.length;
+  let fallback: Fitted | null = null;
+  for (let step = 0; step < STEPS_MOST; step += 1) {
+    const pxPerMm = bounds.largest * (1 - step * STEP);
+    const [least, most] = bounds.leftOf(pxPerMm);
+    const middle = clamp(width / 2 - scene.middleMm * pxPerMm, least, most);
+    for (const part of SHIFTS) {
+      const left = middle + part * (part < 0 ? middle - least : most - middle);
+      const frame = { pxPerMm, left, groundY };
+      const fitted = { frame, slots: scene.dots.length === 0 ? [] : freeOf(scene, frame, slots) };
+      if (enough(fitted) && SIDES.every((side) => countOf(fitted.slots, side) >= needed[side])) return fitted;
+      if (fallback === null || (!enough(fallback) && fitted.slots.length > fallback.slots.length))
+        fallback = fitted;
+    }
   }
-  const area = dotArea(width, groundY, tag);
-  for (let step = 0; step < STEPS; step += 1) {
-    const pxPerMm = largest * (1 - step * STEP);
-    const best = SHIFTS.map((part) => {
-      const air = width / 2 - MARGIN - ((span.front - span.back) * pxPerMm) / 2;
-      const frame = { pxPerMm, left: middle(pxPerMm) + part * air, groundY };
-      return seen(scene, frame, slots, area);
-    }).reduce((a, b) => (b.cost < a.cost ? b : a));
-    if (best.cost < Number.POSITIVE_INFINITY) return best;
-  }
-  const frame = { pxPerMm: largest * (1 - STEPS * STEP), left: 0, groundY };
-  const smallest = { ...frame, left: middle(frame.pxPerMm) };
-  return { frame: smallest, slots: freeOf(scene, smallest, slots) };
+  return fallback!;
 }
 
-/** A picture with its free places, and how long and crowded its leaders are: infinite where it does not do. */
-function seen(
-  scene: Scene,
-  frame: Frame,
-  slots: readonly Slot[],
-  area: Box,
-): Fitted & { readonly cost: number } {
-  const free = freeOf(scene, frame, slots);
-  const dots = scene.dots.map((dot) => onDrawing(dot, frame));
-  const does = free.length >= dots.length && dots.every((dot) => holds(area, dot));
-  if (!does) return { frame, slots: free, cost: Number.POSITIVE_INFINITY };
-  const bends = seatTags(dots, free).map((slot) => slot.bend);
-  const lengths = bends.map((bend, index) => leaderLength(dots[index]!, bend));
-  const touches = bends.flatMap((bend, index) =>
-    dots.filter((dot) => isNearLine(dot, bend, dots[index]!, DOT_CLEAR)),
+const SIDES = ['left', 'top', 'right'] as const;
+
+/** How many places each side must have: one for each of its things, at most as many as it has at all. */
+function neededOf({ dots }: Scene, slots: readonly Slot[]): Readonly<Record<Side, number>> {
+  const needed = (side: Side) =>
+    Math.min(countOf(slots, side), dots.filter((dot) => dot.side === side).length);
+  return { left: needed('left'), top: needed('top'), right: needed('right') };
+}
+
+function countOf(slots: readonly Slot[], side: Side): number {
+  return slots.reduce((count, slot) => count + (slot.side === side ? 1 : 0), 0);
+}
+
+interface Bounds {
+  /** The largest scale, px per mm. */
+  readonly largest: number;
+  /** Between which px x = 0 may stand at a scale. */
+  readonly leftOf: (pxPerMm: number) => readonly [least: number, most: number];
+}
+
+/**
+ * Everything solid stays in the drawing and every dot between the tags: two ranges [from, to] in mm, each in a range of
+ * px. For a scale s both hold where max(px from − s · from) ≤ left ≤ min(px to − s · to); solved for the largest s.
+ */
+function boundsOf(scene: Scene, width: number, groundY: number, tag: TagSize, hasTags: boolean): Bounds {
+  const span = extent(scene);
+  const area = dotArea(width, groundY, tag);
+  const held = [{ from: span.back, to: span.front, pxFrom: MARGIN, pxTo: width - MARGIN }];
+  const xs = scene.dots.map((dot) => dot.xMm);
+  if (xs.length > 0) {
+    held.push({
+      from: Math.min(...xs),
+      to: Math.max(...xs),
+      pxFrom: area.x,
+      pxTo: area.x + area.width,
+    });
+  }
+  const scales = held.flatMap(({ from, pxFrom }) =>
+    held.map(({ to, pxTo }) => (to > from ? (pxTo - pxFrom) / (to - from) : Number.POSITIVE_INFINITY)),
+  );
+  const filled = width * (hasTags ? FILLED_MOST : 1) - 2 * MARGIN;
+  const dotTop = Math.max(0, ...scene.dots.map((dot) => dot.heightMm));
+  const largest = Math.min(
+    ...scales,
+    filled / (span.front - span.back),
+    (groundY - MARGIN) / Math.max(span.top, scene.heightMm),
+    dotTop === 0 ? Number.POSITIVE_INFINITY : (groundY - area.y) / dotTop,
   );
   return {
-    frame,
-    slots: free,
-    cost: lengths.reduce((sum, length) => sum + length, 0) + TOUCH_COSTS * touches.length,
+    largest,
+    leftOf: (pxPerMm) => [
+      Math.max(...held.map(({ from, pxFrom }) => pxFrom - from * pxPerMm)),
+      Math.min(...held.map(({ to, pxTo }) => pxTo - to * pxPerMm)),
+    ],
   };
 }
 
@@ -104,44 +127,24 @@ function freeOf(scene: Scene, frame: Frame, slots: readonly Slot[]): readonly Sl
   );
 }
 
-/** Whether a dot lies within `reach` px of a leader that ends at another dot. */
-function isNearLine(dot: Point, bend: Point, end: Point, reach: number): boolean {
-  const [alongX, alongY] = [end.x - bend.x, end.y - bend.y];
-  const length = Math.hypot(alongX, alongY);
-  if (length === 0 || Math.hypot(dot.x - end.x, dot.y - end.y) < 1) return false;
-  const along = ((dot.x - bend.x) * alongX + (dot.y - bend.y) * alongY) / length;
-  const aside = Math.abs((dot.x - bend.x) * alongY - (dot.y - bend.y) * alongX) / length;
-  return along > 0 && along < length && aside < reach;
-}
-
-function extent(scene: Scene) {
-  const xs: number[] = [];
-  const heights: number[] = [];
-  for (const solid of scene.solids) {
-    if (solid.kind === 'box') {
-      for (const corner of solid.corners) {
-        xs.push(corner.xMm);
-        heights.push(corner.heightMm);
-      }
-    } else {
-      xs.push(solid.centre.xMm - solid.radiusMm, solid.centre.xMm + solid.radiusMm);
-      heights.push(solid.centre.heightMm + solid.radiusMm);
-    }
+/** How far everything reaches over the ground [mm]. */
+function extent({ solids, points }: Scene) {
+  let [back, front, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0];
+  const reach = ({ xMm, heightMm }: GroundPoint, around: number): void => {
+    back = Math.min(back, xMm - around);
+    front = Math.max(front, xMm + around);
+    top = Math.max(top, heightMm + around);
+  };
+  for (const point of points) reach(point, 0);
+  for (const solid of solids) {
+    if (solid.kind === 'round') reach(solid.centre, solid.radiusMm);
+    else for (const corner of solid.corners) reach(corner, 0);
   }
-  return { back: Math.min(...xs), front: Math.max(...xs), top: Math.max(...heights) };
+  return { back, front, top };
 }
 
 function obstacle(solid: Solid, frame: Frame): Obstacle {
-  if (solid.kind === 'round') {
-    return { centre: onDrawing(solid.centre, frame), radius: solid.radiusMm * frame.pxPerMm };
-  }
-  const corners = solid.corners.map((corner) => onDrawing(corner, frame));
-  const x = Math.min(...corners.map((corner) => corner.x));
-  const y = Math.min(...corners.map((corner) => corner.y));
-  return {
-    x,
-    y,
-    width: Math.max(...corners.map((corner) => corner.x)) - x,
-    height: Math.max(...corners.map((corner) => corner.y)) - y,
-  };
+  return solid.kind === 'round'
+    ? { centre: onDrawing(solid.centre, frame), radius: solid.radiusMm * frame.pxPerMm }
+    : boxAround(solid.corners.map((corner) => onDrawing(corner, frame)));
 }

@@ -1,6 +1,7 @@
 import { clamp } from '../box.ts';
-import type { Landmarks } from './bodywork.ts';
+
 import { limb, line, outline, type Sheet } from './brush.ts';
+import type { Landmarks } from './landmarks.ts';
 import type { Shape } from './shapes.ts';
 import type { Carried } from './sideViewInput.ts';
 

@@ -20,7 +20,12 @@ describe('a seated figure', () => {
   it('keeps its bones, wherever the bar is', () => {
     fc.assert(
       fc.property(massCentre, grip, (centre, hands) => {
-        const figure = riderFigure(centre, { grip: hands, tail: [-150, 800], passengerSeatMm: 810 });
+        const figure = riderFigure(centre, {
+          grip: hands,
+          board: [930, 277],
+          tail: [-150, 800],
+          passengerSeatMm: 810,
+        });
         expect(finite(figure)).toBe(true);
         expect(bone(figure.hip, figure.knee)).toBeCloseTo(430, 6);
         expect(bone(figure.knee, figure.ankle)).toBeCloseTo(430, 6);

@@ -1,13 +1,12 @@
 import type { Point } from '../box.ts';
-import type { Landmarks } from './bodywork.ts';
-import { disc, limb, outline, type Sheet } from './brush.ts';
-import { pathThrough, type Spot, towards } from './pen.ts';
-import type { Shape } from './shapes.ts';
+import type { Landmarks } from './landmarks.ts';
+import { type Spot, towards } from './pen.ts';
 import type { BodyPoint } from './sideViewInput.ts';
 
 /** A seated figure, joint by joint, in body coordinates. */
 export interface Figure {
   readonly hip: Spot;
+  readonly shoulder: Spot;
   readonly neck: Spot;
   readonly head: Spot;
   readonly knee: Spot;
@@ -21,31 +20,37 @@ export interface Figure {
  * Proportions of a middling adult seated in riding gear (common practice, no source): for the eye only. The figure hangs
  * on its mass centre, which is given; nothing is worked out from the figure.
  */
-const HIP_BEHIND = 65;
+const HIP_BEHIND = 75;
 const HIP_BELOW = 165;
 const HIP_OVER_SEAT = 95;
-const TRUNK = 470;
+const TRUNK = 480;
 const THIGH = 430;
 const SHIN = 430;
 const UPPER_ARM = 300;
 const FOREARM = 300;
-const HEAD_RADIUS = 132;
+/** Half a helmet's height. */
+export const HEAD_RADIUS = 138;
+const SHOULDER_BELOW = 80;
 
 /** Seat height that a person with this mass centre sits at. */
 export function seatUnder(massCentre: BodyPoint): number {
   return massCentre.heightMm - HIP_BELOW - HIP_OVER_SEAT;
 }
 
-/** The rider: hands on the bar, feet below the seat. */
+/** The rider: hands on the bar, feet on the boards. */
 export function riderFigure(massCentre: BodyPoint, marks: Landmarks): Figure {
-  return figure(massCentre, 0.16, marks.grip, [325, -475]);
+  const [x, height] = marks.board;
+  return figure(massCentre, 0.13, marks.grip, [x - 65, height + SOLE_BELOW]);
 }
 
 /** Anyone else: hands on whoever sits in front, feet higher up. */
 export function passengerFigure(massCentre: BodyPoint): Figure {
   const hip = hipOf(massCentre);
-  return figure(massCentre, 0.07, [hip[0] + 440, hip[1] + 150], [265, -445]);
+  return figure(massCentre, 0.05, [hip[0] + 430, hip[1] + 130], [hip[0] + 275, hip[1] - 455]);
 }
+
+/** The sole below the ankle. */
+export const SOLE_BELOW = 78;
 
 /** Top of the helmet over the mass centre, and how far the figure reaches behind and ahead of it, for laying out. */
 export function figureExtent(person: Figure): {
@@ -60,63 +65,24 @@ export function figureExtent(person: Figure): {
   };
 }
 
-export function personShapes(person: Figure, sheet: Sheet): readonly Shape[] {
-  const width = (mm: number) => mm * sheet.pxPerMm;
-  const path = (...spots: Spot[]) => pathThrough(spots, sheet.plot, true);
-  const chest = towards(person.neck, person.hip, 95);
-  return [
-    {
-      kind: 'limbs',
-      look: 'load',
-      guess: false,
-      limbs: [
-        { d: path(person.neck, person.head), width: width(110) },
-        { d: path(person.hip, chest), width: width(212) },
-        { d: path(person.hip, person.knee), width: width(158) },
-        { d: path(person.knee, person.ankle), width: width(122) },
-        { d: path(person.ankle, person.toe), width: width(84) },
-      ],
-    },
-    limb([chest, person.elbow, person.hand], 92, sheet, false, 'load'),
-    disc({ xMm: person.head[0], heightMm: person.head[1] }, HEAD_RADIUS, 'load', sheet),
-    ...visor(person.head, sheet),
-  ];
-}
-
-function visor([x, height]: Spot, sheet: Sheet): readonly Shape[] {
-  return [
-    outline(
-      [
-        [x + 134, height + 26],
-        [x + 22, height + 42, 14],
-        [x + 44, height - 46, 14],
-        [x + 130, height - 36],
-      ],
-      sheet,
-      false,
-      'load',
-    ),
-  ];
-}
-
 function hipOf(massCentre: BodyPoint): Spot {
   return [massCentre.xMm - HIP_BEHIND, massCentre.heightMm - HIP_BELOW];
 }
 
-function figure(massCentre: BodyPoint, lean: number, hand: Spot, foot: Spot): Figure {
+function figure(massCentre: BodyPoint, lean: number, hand: Spot, ankle: Spot): Figure {
   const hip = hipOf(massCentre);
   const neck: Spot = [hip[0] + TRUNK * Math.sin(lean), hip[1] + TRUNK * Math.cos(lean)];
-  const shoulder = towards(neck, hip, 95);
-  const ankle: Spot = [hip[0] + foot[0], hip[1] + foot[1]];
+  const shoulder = towards(neck, hip, SHOULDER_BELOW);
   const arm = bent(shoulder, hand, UPPER_ARM, FOREARM, -1);
   const leg = bent(hip, ankle, THIGH, SHIN, 1);
   return {
     hip,
+    shoulder,
     neck,
-    head: [neck[0] + 45, neck[1] + 165],
+    head: [neck[0] + 38, neck[1] + 160],
     knee: leg.joint,
     ankle: leg.end,
-    toe: [leg.end[0] + 150, leg.end[1] - 30],
+    toe: [leg.end[0] + 175, leg.end[1] - 48],
     elbow: arm.joint,
     hand: arm.end,
   };

@@ -1,18 +1,15 @@
-import { bodyShapes, type Landmarks, landmarksOf } from './bodywork.ts';
+import { bodyShapes } from './bodywork.ts';
 import type { Sheet } from './brush.ts';
-import { type Build, buildOf, isGuess } from './build.ts';
-import { chassisShapes, shockShapes } from './chassis.ts';
+import { type Build, buildOf, isGuess, steeringAt } from './build.ts';
+import { chassisShapes } from './chassis.ts';
+import { engineShapes } from './engine.ts';
 import type { Solid } from './fit.ts';
+import { type Landmarks, landmarksOf } from './landmarks.ts';
 import { carrierShapes, type Parcel, parcelShapes, parcelsOf } from './luggage.ts';
-import {
-  type Figure,
-  figureExtent,
-  passengerFigure,
-  personShapes,
-  riderFigure,
-  seatUnder,
-} from './people.ts';
+import { type Figure, figureExtent, passengerFigure, riderFigure, seatUnder } from './people.ts';
+import { footRest, personShapes } from './personShapes.ts';
 import type { Shape } from './shapes.ts';
+import { eyesOf, shockShapes } from './shock.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import { frontAxle, rearAxle, standing } from './standing.ts';
 import { guardShape, type WheelMark, wheelShapes } from './wheelShapes.ts';
@@ -84,12 +81,16 @@ export function solidsOf(scenery: Scenery, { stance }: SideViewInput): readonly 
     ].map((corner) => standing(corner, stance)),
   });
   const seatMm = build.seat.heightMm;
-  const headX = build.wheelbaseMm - (seatMm - build.frontRadiusMm) * Math.tan(build.rake);
+  const [headX] = steeringAt(build, seatMm + 120);
+  const { tail, grip } = landmarks;
   return [
     { kind: 'round', centre: standing(scenery.rear, stance), radiusMm: build.rearRadiusMm + 10 },
     { kind: 'round', centre: standing(scenery.front, stance), radiusMm: build.frontRadiusMm + 40 },
-    box(landmarks.tail[0] - 10, headX + 120, seatMm - 150, seatMm + 240),
-    box(headX - 200, headX + 60, seatMm + 200, seatMm + 520),
+    box(-build.rearRadiusMm - 65, 0, build.rearRadiusMm, 2 * build.rearRadiusMm),
+    box(tail[0] - 80, headX, seatMm - 150, seatMm + 215),
+    box(headX - 110, headX + 240, seatMm - 150, seatMm + 360),
+    box(headX - 100, headX + 60, seatMm + 340, seatMm + 632),
+    box(grip[0] - 60, headX, seatMm, grip[1] + 30),
     ...people.flatMap(({ figure }) => {
       const { back, front, top } = figureExtent(figure);
       return [
@@ -115,16 +116,24 @@ export function sceneryShapes(
   const { build, landmarks, people, parcels } = scenery;
   const inFront = new Set<Parcel['place']>(['tank bag', 'side cases']);
   const shapesFor = (some: readonly Parcel[]) => some.flatMap((parcel) => parcelShapes(parcel, sheet));
+  const px = (mm: number) => mm * sheet.pxPerMm;
+  const rearMiddle = sheet.plot({ xMm: 0, heightMm: build.rearRadiusMm + 30 });
+  const hasFuel = input.carried.some((thing) => thing.kind === 'fuel');
   return [
     ...carrierShapes(input.carried, parcels, landmarks, sheet),
     ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
+    guardShape(rearMiddle, px(build.rearRadiusMm + 4), px(build.rearRadiusMm + 62), -1.5, 0.5),
     ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),
-    guardShape(frontWheel, sheet.pxPerMm, 0.5, -1.2),
+    guardShape(frontWheel.axle, frontWheel.radius - px(14), frontWheel.radius + px(34), -1.35, 0.62),
+    ...engineShapes(build, landmarks, sheet),
     ...chassisShapes(build, scenery.rear, scenery.front, sheet),
-    ...bodyShapes(build, landmarks, sheet),
+    ...bodyShapes(build, landmarks, hasFuel, sheet),
     ...shapesFor(parcels.filter((parcel) => !inFront.has(parcel.place))),
     ...shapesFor(parcels.filter((parcel) => inFront.has(parcel.place))),
-    ...people.flatMap(({ figure }) => personShapes(figure, sheet)),
-    ...shockShapes(build, scenery.rear, { xMm: 0, heightMm: build.rearRadiusMm }, sheet),
+    ...people.flatMap(({ figure, isRider }) => [
+      ...(isRider ? [] : [footRest(figure, sheet)]),
+      ...personShapes(figure, sheet),
+    ]),
+    ...shockShapes(eyesOf(build, scenery.rear), sheet),
   ];
 }

@@ -2,9 +2,9 @@ import type { Point } from '../box.ts';
 
 /**
  * How a shape is painted. `body`: sheet with a black outline; `line`: black line; `detail`: thin line; `load`: what was
- * put on, tinted with a green outline; `load detail`: a green line on it; `solid`: black.
+ * put on, tinted with a green outline; `load detail`: a green line on it; `load wash`: its tint alone; `solid`: black.
  */
-export type Look = 'body' | 'line' | 'detail' | 'load' | 'load detail' | 'solid';
+export type Look = 'body' | 'line' | 'detail' | 'load' | 'load detail' | 'load wash' | 'solid';
 
 /** One thing to paint, in CSS px. A `guess` has a dashed outline, since its figures are not known. */
 export type Shape =
@@ -17,7 +17,14 @@ export type Shape =
       readonly radius: number;
     }
   /** Thick rounded lines that melt into one outlined figure. */
-  | { readonly kind: 'limbs'; readonly look: Look; readonly guess: boolean; readonly limbs: readonly Limb[] };
+  | { readonly kind: 'limbs'; readonly look: Look; readonly guess: boolean; readonly limbs: readonly Limb[] }
+  /** Closed outlines that melt into one outlined figure. */
+  | {
+      readonly kind: 'melted';
+      readonly look: Look;
+      readonly guess: false;
+      readonly parts: readonly string[];
+    };
 
 export interface Limb {
   readonly d: string;

@@ -1,7 +1,7 @@
 import { type Box, holds, type Point } from '../box.ts';
 import { TEXT_FIGURE, type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
-import { type AxleMarks, axleMarks } from './axleMarks.ts';
+import { type AxleMarks, axleMarks, belowGround } from './axleMarks.ts';
 import { buildOf, type Guess } from './build.ts';
 import { type DimensionMark, dimensionOf } from './dimension.ts';
 import { emptyShapes } from './emptyMachine.ts';
@@ -11,7 +11,7 @@ import type { Shape } from './shapes.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import { type Frame, onDrawing, standing } from './standing.ts';
 import { type TagMark, tagMarks, tagSizeOf } from './tagMarks.ts';
-import { dotArea, slotsOf, type TagSize } from './tags.ts';
+import { dotArea, type Side, slotsOf, type TagSize } from './tags.ts';
 import type { WheelMark } from './wheelShapes.ts';
 
 /** The side view, ready to paint: CSS px, origin top left. */
@@ -51,10 +51,7 @@ export interface SideViewSize {
   readonly height: number;
 }
 
-/** Under the ground: the dimension, the axle loads, their limits, what those count. */
-const BELOW_GROUND = 100;
-const AXLE_WORDS_FROM = 20;
-const DIMENSION_AT = 16;
+const DIMENSION_AT = 24;
 /** Below this width nothing has a tag: the page lists the things instead. */
 const TAGS_FROM_WIDTH = 560;
 /** A helmet's height, for scale. */
@@ -111,14 +108,17 @@ export function sideViewSentence(thing: Carried): string {
 function machineView(machine: MachineFigures, input: SideViewInput, size: SideViewSize): SideViewMarks {
   const { carried, stance } = input;
   const { width, height } = size;
-  const groundY = height - BELOW_GROUND;
+  const groundY = height - belowGround(input.axles, width);
   const scenery = sceneryOf(machine, input);
   const tagged = width < TAGS_FROM_WIDTH ? [] : carried;
-  const tag = tagSizeOf(tagged);
+  const tag = tagSizeOf(tagged, width);
   const keyBox = width < TAGS_FROM_WIDTH ? null : cornerBox(width, groundY, tag);
+  const middleMm = (standing(scenery.rear, stance).xMm + standing(scenery.front, stance).xMm) / 2;
   const scene = {
     solids: solidsOf(scenery, input),
-    dots: tagged.map((thing) => standing(thing, stance)),
+    points: carried.map((thing) => standing(thing, stance)),
+    middleMm,
+    dots: tagged.map((thing) => ({ ...standing(thing, stance), side: sideOf(thing, middleMm) })),
     heightMm: HEIGHT_MM,
   };
   const { frame, slots } = fit(scene, width, groundY, tag, keyBox);
@@ -157,7 +157,6 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
             rearX: rearWheel.axle.x,
             frontX: frontWheel.axle.x,
             groundY,
-            topY: groundY + AXLE_WORDS_FROM,
             width,
           }),
     dimension:
@@ -167,6 +166,11 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     guesses: scenery.build.guesses,
     sentence: [],
   };
+}
+
+/** From where a thing is best pointed at: people from above, all else from the nearer end. */
+function sideOf(thing: Carried, middleMm: number): Side {
+  return thing.kind === 'person' ? 'top' : thing.xMm < middleMm ? 'left' : 'right';
 }
 
 /** The selected thing first, then those over their limit: they keep their tags where not all have room. */
@@ -187,7 +191,7 @@ function wheelAt(axle: Point, radiusMm: number, frame: Frame): WheelMark {
 
 function emptyView(size: SideViewSize): SideViewMarks {
   const { width, height } = size;
-  const groundY = height - BELOW_GROUND;
+  const groundY = height - belowGround(null, width);
   const empty = emptyShapes(width, groundY);
   const lines =
     textWidth(EMPTY_SENTENCE, TEXT_FIGURE) < width - 32

@@ -14,22 +14,25 @@ export interface TagMark {
 }
 
 const PADDING = 8;
-const TEXT_WIDEST = 95;
+/** A label's lines may be this part of the drawing's width, within these px. */
+const TEXT_PART = 0.165;
+const TEXT_WIDEST = [95, 140] as const;
+const TEXT_LEAST = 76;
 const LINE = 1.22;
 /** The thick left edge of a tag whose limit is passed. */
 const EDGE_OVER = 6;
 
 /** One size for all tags of a drawing: wide enough for every label, high enough for a finger (64 px). */
-export function tagSizeOf(carried: readonly Carried[]): TagSize {
-  const lines = carried.map((thing) => inTwoLines(thing.label, TEXT_MIN, TEXT_WIDEST));
+export function tagSizeOf(carried: readonly Carried[], width: number): TagSize {
+  const widest = clamp(width * TEXT_PART, ...TEXT_WIDEST);
+  const labels = carried.map((thing) => inTwoLines(thing.label, TEXT_MIN, widest));
   const widths = [
-    ...lines.flat().map((line) => textWidth(line, TEXT_MIN)),
+    ...labels.flat().map((line) => textWidth(line, TEXT_MIN)),
     ...carried.map((thing) => textWidth(thing.mass, TEXT_FIGURE)),
   ];
-  const most = Math.max(1, ...lines.map((label) => label.length));
   return {
-    width: Math.ceil(clamp(Math.max(0, ...widths), 76, TEXT_WIDEST) + 2 * PADDING),
-    height: most > 1 ? 76 : 64,
+    width: Math.ceil(Math.max(TEXT_LEAST, ...widths) + 2 * PADDING),
+    height: labels.some((lines) => lines.length > 1) ? 76 : 64,
   };
 }
 

@@ -1,7 +1,11 @@
 import { type Box, boxesMeet, clamp, type Point } from '../box.ts';
 
+/** Where around the picture a tag stands; the corners belong to the columns at the sides. */
+export type Side = 'left' | 'top' | 'right';
+
 /** Somewhere a tag may stand: its box, where its leader leaves it and where that leader bends. */
 export interface Slot {
+  readonly side: Side;
   readonly box: Box;
   readonly port: Point;
   readonly bend: Point;
@@ -18,8 +22,8 @@ export interface TagSize {
 const EDGE = 4;
 const GAP = 8;
 const STUB = 12;
-/** How far inside its tag's edge the leader of a corner tag starts. */
-const CORNER_INSET = 8;
+/** How far inside its tag's corner the leader of a corner tag starts, so that it meets the rounded edge. */
+const CORNER_INSET = 2;
 
 /**
  * All places for tags in a drawing: a row on top and a column at each side down to the ground. Their bends lie on the
@@ -108,16 +112,25 @@ function improve(seats: number[], slotCount: number, length: (dot: number, slot:
   return improved;
 }
 
+/** The tags at the two corners are left at 45°, between the row and the column. */
 function row(width: number, tag: TagSize): Slot[] {
   const room = Math.floor((width - 2 * EDGE + GAP) / (tag.width + GAP));
   const pitch = room < 2 ? 0 : (width - 2 * EDGE - tag.width) / (room - 1);
+  const inner = EDGE + tag.width + STUB;
+  const bottom = EDGE + tag.height;
   return Array.from({ length: room }, (_, index) => {
     const box = { x: EDGE + index * pitch, y: EDGE, ...tag };
-    const bottom = EDGE + tag.height;
-    const inset = index === 0 ? tag.width - CORNER_INSET : index === room - 1 ? CORNER_INSET : tag.width / 2;
-    const port = { x: box.x + inset, y: bottom };
-    const inner = EDGE + tag.width + STUB;
-    return { box, port, bend: { x: clamp(port.x, inner, width - inner), y: bottom + STUB } };
+    const middle = box.x + tag.width / 2;
+    const bend = { x: clamp(middle, inner, width - inner), y: bottom + STUB };
+    const port =
+      bend.x === middle
+        ? { x: middle, y: bottom }
+        : {
+            x: clamp(bend.x, box.x + CORNER_INSET, box.x + tag.width - CORNER_INSET),
+            y: bottom - (bend.x < box.x || bend.x > box.x + tag.width ? CORNER_INSET : 0),
+          };
+    const side = index === 0 ? 'left' : index === room - 1 ? 'right' : 'top';
+    return { side, box, port, bend };
   });
 }
 
@@ -131,6 +144,7 @@ function column(side: 'left' | 'right', width: number, groundY: number, tag: Tag
     const box = { x, y: top + index * (tag.height + GAP), ...tag };
     const middle = box.y + tag.height / 2;
     return {
+      side,
       box,
       port: { x: portX, y: middle },
       bend: { x: portX + (isLeft ? STUB : -STUB), y: middle },

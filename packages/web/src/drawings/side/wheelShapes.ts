@@ -10,12 +10,17 @@ export interface WheelMark {
   readonly loadedRadius: number;
 }
 
-const SPOKES = 10;
-const RIM = 0.73;
-const HUB = 0.15;
-const GUARD_GAP_MM = 34;
+/** Parts of the tyre's radius, for the eye only. */
+const BEAD = 0.7;
+const RIM = 0.62;
+const DISC = 0.45;
+const HUB = 0.17;
+const SPOKES = 7;
+/** Half the angle between the two edges of a spoke, at the hub and at the rim. */
+const SPOKE_ROOT = 0.3;
+const SPOKE_TIP = 0.075;
 
-/** Tyre, rim, hub and plain spokes; the tyre is cut off where it stands on the ground. */
+/** Tyre, rim, brake disc and plain cast spokes; the tyre is cut off where it stands on the ground. */
 export function wheelShapes(wheel: WheelMark, guess: boolean): readonly Shape[] {
   const { axle, radius } = wheel;
   const ring = (part: number, look: Shape['look']): Shape => ({
@@ -27,25 +32,40 @@ export function wheelShapes(wheel: WheelMark, guess: boolean): readonly Shape[] 
   });
   return [
     { kind: 'path', look: 'body', guess, d: tyre(wheel) },
-    ring(RIM, 'line'),
-    ring(RIM - 0.06, 'detail'),
+    ring(BEAD, 'line'),
+    ring(RIM, 'detail'),
     { kind: 'path', look: 'detail', guess: false, d: spokes(axle, radius) },
-    ring(HUB, 'detail'),
+    ring(DISC, 'detail'),
+    ring(HUB, 'body'),
   ];
 }
 
-/** A guard that moves with the wheel, over its top and back: angles from straight up, positive forward, in radians. */
-export function guardShape(wheel: WheelMark, pxPerMm: number, from: number, to: number): Shape {
-  const reach = wheel.radius + GUARD_GAP_MM * pxPerMm;
-  const spots = Array.from({ length: 17 }, (_, index) => {
-    const angle = from + ((to - from) * index) / 16;
-    return `${at(wheel.axle.x + reach * Math.sin(angle))} ${at(wheel.axle.y - reach * Math.cos(angle))}`;
-  });
+/** A guard about a point: a band between two radii, from one angle to the other; straight up is 0, forward positive [rad]. */
+export function guardShape(
+  centre: Point,
+  inner: number,
+  outer: number,
+  from: number,
+  to: number,
+  guess = false,
+): Shape {
+  const on = (radius: number, angle: number) =>
+    `${at(centre.x + radius * Math.sin(angle))} ${at(centre.y - radius * Math.cos(angle))}`;
+  const arc = (radius: number, sweep: 0 | 1, end: string) =>
+    `A${at(radius)} ${at(radius)} 0 0 ${sweep} ${end}`;
+  const end = (outer - inner) / 2;
   return {
-    kind: 'limbs',
+    kind: 'path',
     look: 'body',
-    guess: false,
-    limbs: [{ d: `M${spots.join('L')}`, width: 22 * pxPerMm }],
+    guess,
+    d: [
+      `M${on(outer, from)}`,
+      arc(outer, 1, on(outer, to)),
+      arc(end, 1, on(inner, to)),
+      arc(inner, 0, on(inner, from)),
+      arc(end, 1, on(outer, from)),
+      'Z',
+    ].join(''),
   };
 }
 
@@ -59,11 +79,13 @@ function tyre({ axle, radius, loadedRadius }: WheelMark): string {
   return `M${at(x - half)} ${at(ground)}A${at(radius)} ${at(radius)} 0 1 1 ${at(x + half)} ${at(ground)}Z`;
 }
 
-function spokes(axle: Point, radius: number): string {
+function spokes({ x, y }: Point, radius: number): string {
+  const on = (part: number, angle: number) =>
+    `${at(x + radius * part * Math.cos(angle))} ${at(y + radius * part * Math.sin(angle))}`;
   return Array.from({ length: SPOKES }, (_, index) => {
-    const angle = ((index + 0.5) * 2 * Math.PI) / SPOKES;
-    const end = (part: number) =>
-      `${at(axle.x + radius * part * Math.cos(angle))} ${at(axle.y + radius * part * Math.sin(angle))}`;
-    return `M${end(HUB)}L${end(RIM - 0.06)}`;
+    const angle = (index * 2 * Math.PI) / SPOKES - Math.PI / 2;
+    return [-1, 1]
+      .map((side) => `M${on(HUB, angle + side * SPOKE_ROOT)}L${on(RIM, angle + side * SPOKE_TIP)}`)
+      .join('');
   }).join('');
 }
