@@ -27,8 +27,8 @@ export interface Fitted {
 const MARGIN = 8;
 /** Part of the width that the machine fills at most where there are tags, so that it does not grow much when it is unloaded. */
 const FILLED_MOST = 0.86;
-const STEPS_MOST = 28;
-const STEP = 0.02;
+const STEPS_MOST = 14;
+const STEP = 0.04;
 /** How far the picture may be moved aside, as parts of the air at that side; not at all comes first. */
 const SHIFTS = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1] as const;
 
@@ -51,10 +51,11 @@ export function fit(scene: Scene, width: number, groundY: number, tag: TagSize, 
     const pxPerMm = bounds.largest * (1 - step * STEP);
     const [least, most] = bounds.leftOf(pxPerMm);
     const middle = clamp(width / 2 - scene.middleMm * pxPerMm, least, most);
+    const obstacles = scene.solids.map((solid) => obstacle(solid, { pxPerMm, left: 0, groundY }));
     for (const part of SHIFTS) {
       const left = middle + part * (part < 0 ? middle - least : most - middle);
       const frame = { pxPerMm, left, groundY };
-      const fitted = { frame, slots: scene.dots.length === 0 ? [] : freeOf(scene, frame, slots) };
+      const fitted = { frame, slots: scene.dots.length === 0 ? [] : freeSlots(slots, obstacles, left) };
       if (enough(fitted) && SIDES.every((side) => countOf(fitted.slots, side) >= needed[side])) return fitted;
       if (fallback === null || (!enough(fallback) && fitted.slots.length > fallback.slots.length))
         fallback = fitted;
@@ -118,13 +119,6 @@ function boundsOf(scene: Scene, width: number, groundY: number, tag: TagSize, ha
       Math.min(...held.map(({ to, pxTo }) => pxTo - to * pxPerMm)),
     ],
   };
-}
-
-function freeOf(scene: Scene, frame: Frame, slots: readonly Slot[]): readonly Slot[] {
-  return freeSlots(
-    slots,
-    scene.solids.map((solid) => obstacle(solid, frame)),
-  );
 }
 
 /** How far everything reaches over the ground [mm]. */

@@ -23,6 +23,20 @@ describe('parcels', () => {
     expect(by('bed roll', loose).topMm - by('bed roll', loose).bottomMm).toBe(130);
   });
 
+  it('have no outline where they are packed in a hard case', () => {
+    const box = nineThings.find((thing) => thing.id === 'top box')!;
+    const shell = { ...box, heightMm: 940 };
+    const stove = { ...box, id: 'stove', heightMm: 1010, standsOn: box.id };
+    const carried = [...nineThings.filter(({ kind }) => kind === 'place'), shell, stove];
+    expect(parcelsOf(carried).map(({ id }) => id)).toEqual([box.id]);
+  });
+
+  it('hang in the air over what they stand on where their mass centres lie too high for a box', () => {
+    const high = nineThings.map((thing) => (thing.id === 'bed roll' ? { ...thing, heightMm: 1500 } : thing));
+    expect(by('bed roll', high).bottomMm).toBeGreaterThan(by('bed roll', high).floorMm! + 100);
+    expect(by('bed roll', high).topMm - by('bed roll', high).bottomMm).toBe(130);
+  });
+
   it('come to an end where two are said to stand on each other', () => {
     const [a, b] = nineThings.filter((thing) => thing.kind === 'item').slice(0, 2);
     const round = [

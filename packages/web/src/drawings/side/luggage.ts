@@ -1,7 +1,7 @@
-import { clamp } from '../box.ts';
-
 import { limb, line, outline, type Sheet } from './brush.ts';
+import { type Build, steeringAt } from './build.ts';
 import type { Landmarks } from './landmarks.ts';
+import type { Spot } from './pen.ts';
 import type { Shape } from './shapes.ts';
 import type { Carried } from './sideViewInput.ts';
 
@@ -13,6 +13,8 @@ export interface Parcel {
   readonly bottomMm: number;
   readonly topMm: number;
   readonly halfMm: number;
+  /** Top of what it stands on, where that is known. */
+  readonly floorMm: number | null;
 }
 
 /** Usual sizes, for the eye only (common practice, no source): width and height in mm. */
@@ -28,48 +30,56 @@ const USUAL: Readonly<Record<Carried['place'], readonly [number, number]>> = {
 };
 const LEAST_HEIGHT = 70;
 const MOST_HEIGHT = 460;
+/** A hard case lower than this has its mass centre in its floor, as empty ones do. */
+const FLAT = 200;
 
 /**
  * Outlines of all items. A mass centre is taken as the middle of its box, so what stands on something is as high as its
- * centre lies above it, twice; what stands on nothing has the usual size of its kind.
+ * centre lies above it, twice; what stands on nothing has the usual size of its kind. A hard case that would be flat has its
+ * usual height, and what has its mass centre in what it stands on is packed in there and has no outline.
  */
 export function parcelsOf(carried: readonly Carried[]): readonly Parcel[] {
-  const items = carried.filter((thing) => thing.kind === 'item');
   const parcels = new Map<string, Parcel>();
   const visit = (thing: Carried, depth: number): Parcel => {
     const done = parcels.get(thing.id);
     if (done !== undefined) return done;
     const under = carried.find((other) => other.id === thing.standsOn);
-    const floor =
-      under === undefined || depth > carried.length
-        ? null
-        : under.kind === 'item'
-          ? visit(under, depth + 1).topMm
-          : under.kind === 'place'
-            ? under.heightMm
-            : null;
-    const parcel = parcelOn(thing, floor);
+    const parcel = parcelOn(
+      thing,
+      under === undefined || depth > carried.length ? null : floorOf(under, depth),
+    );
     parcels.set(thing.id, parcel);
     return parcel;
   };
+  const floorOf = (under: Carried, depth: number): number | null =>
+    under.kind === 'item' ? visit(under, depth + 1).topMm : under.kind === 'place' ? under.heightMm : null;
+  const items = carried.filter((thing) => thing.kind === 'item');
   for (const item of items) visit(item, 0);
-  return [...parcels.values()];
+  return items
+    .filter((item) => !isPackedIn(item, parcels.get(item.standsOn ?? ''), carried))
+    .map((item) => parcels.get(item.id)!);
+}
+
+/** Not where that one is said to stand on it in turn: then both are drawn. */
+function isPackedIn(item: Carried, under: Parcel | undefined, carried: readonly Carried[]): boolean {
+  if (under === undefined || !isHard(under.place)) return false;
+  const isMutual = carried.some((thing) => thing.id === under.id && thing.standsOn === item.id);
+  return !isMutual && item.heightMm > under.bottomMm && item.heightMm < under.topMm;
+}
+
+function isHard(place: Carried['place']): boolean {
+  return place === 'rear box' || place === 'side cases';
 }
 
 function parcelOn(thing: Carried, floorMm: number | null): Parcel {
   const [width, usual] = USUAL[thing.place];
-  const height =
-    floorMm === null || thing.heightMm - floorMm < LEAST_HEIGHT / 2
-      ? usual
-      : clamp(2 * (thing.heightMm - floorMm), LEAST_HEIGHT, MOST_HEIGHT);
-  return {
-    id: thing.id,
-    place: thing.place,
-    xMm: thing.xMm,
-    bottomMm: thing.heightMm - height / 2,
-    topMm: thing.heightMm + height / 2,
-    halfMm: width / 2,
-  };
+  const above = floorMm === null ? 0 : 2 * (thing.heightMm - floorMm);
+  const around = { id: thing.id, place: thing.place, xMm: thing.xMm, halfMm: width / 2, floorMm };
+  if (floorMm !== null && above > 0 && above < FLAT && isHard(thing.place)) {
+    return { ...around, bottomMm: floorMm, topMm: floorMm + usual };
+  }
+  const height = above < LEAST_HEIGHT || above > MOST_HEIGHT ? usual : above;
+  return { ...around, bottomMm: thing.heightMm - height / 2, topMm: thing.heightMm + height / 2 };
 }
 
 export function parcelShapes(parcel: Parcel, sheet: Sheet): readonly Shape[] {
@@ -90,22 +100,22 @@ export function parcelShapes(parcel: Parcel, sheet: Sheet): readonly Shape[] {
       ),
     ];
   }
-  const isHard = parcel.place === 'rear box' || parcel.place === 'side cases';
+  const hard = isHard(parcel.place);
   const inset = parcel.place === 'rear box' ? 22 : 0;
   const shapes: Shape[] = [
     outline(
       [
-        [x - half, bottom, isHard ? 40 : round],
+        [x - half, bottom, hard ? 40 : round],
         [x - half + inset, top, round],
         [x + half - inset, top, round],
-        [x + half, bottom, isHard ? 40 : round],
+        [x + half, bottom, hard ? 40 : round],
       ],
       sheet,
       false,
       'load',
     ),
   ];
-  if (isHard) {
+  if (hard) {
     const seam = bottom + (top - bottom) * 0.55;
     shapes.push(
       line(
@@ -119,6 +129,33 @@ export function parcelShapes(parcel: Parcel, sheet: Sheet): readonly Shape[] {
     );
   }
   return shapes;
+}
+
+/** Thin stays from what hangs in the air to what holds it: the thing below it, the tail and the arm, or the cowl. */
+export function stayShapes(
+  parcels: readonly Parcel[],
+  build: Build,
+  { tail }: Landmarks,
+  sheet: Sheet,
+): readonly Shape[] {
+  const bar = (from: Spot, to: Spot): Shape => limb([from, to], 14, sheet, false);
+  const [headX] = steeringAt(build, build.seat.heightMm + 120);
+  return parcels.flatMap(({ xMm, halfMm, bottomMm, topMm, floorMm, place }) => {
+    const middle = (bottomMm + topMm) / 2;
+    if (floorMm !== null && bottomMm > floorMm + 10) {
+      return [-0.6, 0.6].map((part) =>
+        bar([xMm + part * halfMm, bottomMm + 10], [xMm + part * halfMm, floorMm]),
+      );
+    }
+    if (place !== 'other' || floorMm !== null) return [];
+    if (xMm + halfMm < -build.rearRadiusMm) {
+      return [
+        bar([xMm, middle], [build.pivot.xMm, build.pivot.heightMm]),
+        bar([xMm, middle], [tail[0] + 40, tail[1] - 100]),
+      ];
+    }
+    return xMm - halfMm > headX + 160 ? [bar([xMm, middle], [headX + 100, build.seat.heightMm + 120])] : [];
+  });
 }
 
 /** A carrier under what stands at the back, with two stays to the machine; at the height of its own place where it has one. */

@@ -5,7 +5,7 @@ import { chassisShapes } from './chassis.ts';
 import { engineShapes } from './engine.ts';
 import type { Solid } from './fit.ts';
 import { type Landmarks, landmarksOf } from './landmarks.ts';
-import { carrierShapes, type Parcel, parcelShapes, parcelsOf } from './luggage.ts';
+import { carrierShapes, type Parcel, parcelShapes, parcelsOf, stayShapes } from './luggage.ts';
 import { type Figure, figureExtent, passengerFigure, riderFigure, seatUnder } from './people.ts';
 import { footRest, personShapes } from './personShapes.ts';
 import type { Shape } from './shapes.ts';
@@ -121,6 +121,7 @@ export function sceneryShapes(
   const hasFuel = input.carried.some((thing) => thing.kind === 'fuel');
   return [
     ...carrierShapes(input.carried, parcels, landmarks, sheet),
+    ...stayShapes(parcels, build, landmarks, sheet),
     ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
     guardShape(rearMiddle, px(build.rearRadiusMm + 4), px(build.rearRadiusMm + 62), -1.5, 0.5),
     ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),

@@ -45,9 +45,14 @@ describe('places for tags', () => {
   it('are not free where they would hide a wheel or a box', () => {
     const wheel = { centre: { x: 60, y: 350 }, radius: 70 };
     const box = { x: 650, y: 90, width: 40, height: 40 };
-    const free = freeSlots(slots, [wheel, box]);
+    const free = freeSlots(slots, [wheel, box], 0);
     expect(free.length).toBeLessThan(slots.length);
     for (const { box: tag } of free) expect(boxesMeet(tag, box)).toBe(false);
+    const moved = [
+      { ...wheel, centre: { ...wheel.centre, x: 100 } },
+      { ...box, x: 690 },
+    ];
+    expect(freeSlots(slots, [wheel, box], 40)).toEqual(freeSlots(slots, moved, 0));
   });
 });
 

@@ -45,9 +45,16 @@ export function dotArea(width: number, groundY: number, tag: TagSize): Box {
   return { x, y, width: width - 2 * x, height: groundY - y };
 }
 
-/** The slots that hide nothing of the drawing. */
-export function freeSlots(slots: readonly Slot[], obstacles: readonly Obstacle[]): readonly Slot[] {
-  return slots.filter(({ box }) => obstacles.every((obstacle) => !hides(box, obstacle)));
+/** The slots that hide nothing of a drawing whose obstacles are all moved `left` px to the right. */
+export function freeSlots(
+  slots: readonly Slot[],
+  obstacles: readonly Obstacle[],
+  left: number,
+): readonly Slot[] {
+  return slots.filter(({ box }) => {
+    const moved = { ...box, x: box.x - left };
+    return obstacles.every((obstacle) => !hides(moved, obstacle));
+  });
 }
 
 /**
