@@ -120,6 +120,19 @@ describe('A drawn table', () => {
     }
   });
 
+  test('whose uneven rows draw a ratio of 0 where it begins is told so', () => {
+    // Chords of 0.374 over 50 mm and 0.98 over 10 mm: the curve's end rule draws a slope of 0 at the first row.
+    const uneven = [
+      [0, 328],
+      [50, 309.3],
+      [60, 299.5],
+      [80, 289.4],
+      [100, 279],
+      [124, 266.1],
+    ] as const;
+    expect(problemsOf([TRAVEL, table(uneven)], ['machine.rear.shock.stroke', mm(61.5)])).toEqual([TRAVEL]);
+  });
+
   test('that ends far before the stroke is told with its place', () => {
     expect(
       problemsOf([

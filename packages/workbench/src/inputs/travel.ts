@@ -30,7 +30,7 @@ export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): Kinema
 }
 
 /**
- * Least motion ratio that a rear may have at full bump, or where taped travel begins: 20 mm of wheel for each of the shock. Below it a
+ * Least motion ratio that a rear may have fully out and at full bump: 20 mm of wheel for each of the shock. Below it a
  * millimetre of doubt in the stroke is centimetres of wheel travel, and no machine is built so (common practice, no source).
  */
 const LEAST_RATIO = 0.05;
@@ -43,18 +43,22 @@ export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: num
   // A hair is left, so that the small steps by which the doubt of the stroke is followed have an answer too.
   if (strokeMax < 0.999 * strokeLimit(kinematics)) {
     const travel = travelAtStroke(kinematics, 0, strokeMax);
-    const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-    strokeAt(kinematics, 0, travel, at);
     if (kinematics.kind === 'table' && !spans(kinematics.curve.x, travel))
       note(desk, 'travel carried on', PATH);
-    if (at.motionRatio > LEAST_RATIO) return travel;
+    if (Math.min(ratioAt(kinematics, 0), ratioAt(kinematics, travel)) > LEAST_RATIO) return travel;
   }
   impossible(
     desk,
     PATH,
-    `Rear travel: on these figures the shock never makes its stroke of ${(strokeMax * 1000).toFixed(1)} mm, or the wheel moves it hardly at all by then. Check the stroke, and give points up to full bump.`,
+    `Rear travel: on these figures the shock never makes its stroke of ${(strokeMax * 1000).toFixed(1)} mm, or the wheel hardly moves it fully out or at full bump. Check the stroke, and give more points near both ends.`,
   );
   return 0;
+}
+
+function ratioAt(kinematics: KinematicsSI, wheel: number): number {
+  const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+  strokeAt(kinematics, 0, wheel, at);
+  return at.motionRatio;
 }
 
 /** Whether the rows of a table reach from the extension stop to full bump. */
