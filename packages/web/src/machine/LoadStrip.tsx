@@ -20,9 +20,13 @@ export function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) 
   useEffect(() => {
     const key = here.current;
     const strip = key?.parentElement;
-    if (chosen !== undefined && key !== null && strip) {
+    if (chosen === undefined || key === null || !strip) return;
+    // Also as the strip becomes narrower, beside the springs.
+    const observer = new ResizeObserver(() => {
       strip.scrollLeft = key.offsetLeft + key.offsetWidth / 2 - strip.clientWidth / 2;
-    }
+    });
+    observer.observe(strip);
+    return () => observer.disconnect();
   }, [chosen]);
   return (
     <fieldset className="load-strip" aria-label={words.label}>
