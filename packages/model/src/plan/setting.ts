@@ -1,6 +1,6 @@
 import { attitudeAt } from '../attitude/attitude.ts';
 import type { FirstMoments } from '../masses/pointMass.ts';
-import { travelAtStroke } from '../rear/kinematics.ts';
+import { wheelTravelAt } from '../rear/wheelMotion.ts';
 import { type Parameters, putOn, setParameter } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { frictionBand, type Rest, restFrom, restOf } from '../statics/rest.ts';
@@ -74,7 +74,7 @@ export function atSetting(
     travelToRubber:
       here === null || !Number.isFinite(rubberStart)
         ? null
-        : travelAtStroke(end.kinematics, prepared.machine.geometry.rake, rubberStart) - here.travel,
+        : wheelTravelAt(end, prepared.machine.geometry.rake, rubberStart) - here.travel,
     travelToMetal: travelMax - (here?.travel ?? 0),
     strokeToCoilBind:
       choice.freeLength === null || choice.solidLength === null

@@ -1,4 +1,4 @@
-import { strokeAt, travelAtStroke } from '../rear/kinematics.ts';
+import { damperAt, wheelTravelAt } from '../rear/wheelMotion.ts';
 import { hangingTravel } from '../statics/hanging.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 
@@ -31,8 +31,8 @@ export function wantedTravel(prepared: Prepared, name: EndName, wanted: WantedSI
     return start + (sag.kind === 'length' ? sag.length : sag.share * travelMax);
   }
   const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  strokeAt(end.kinematics, rake, start, at);
+  damperAt(end, rake, start, at);
   const stroke = at.stroke + (sag.kind === 'length' ? sag.length : sag.share * end.strokeMax);
   if (stroke > end.strokeMax) return (travelMax * stroke) / end.strokeMax;
-  return travelAtStroke(end.kinematics, rake, stroke);
+  return wheelTravelAt(end, rake, stroke);
 }

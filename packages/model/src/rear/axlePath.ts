@@ -2,10 +2,16 @@
 export type AxlePathSI =
   /** Straight along the body's vertical: an assumption that is said wherever it is used. */
   | { readonly kind: 'straight' }
-  /** On a circle about the swingarm pivot: x forward from the rear axle [m], height [m], in the reference attitude. */
-  | { readonly kind: 'circle'; readonly pivotX: number; readonly pivotHeight: number }
+  | SwingarmPathSI
   /** Along a telescopic fork of the machine's rake: rearward by tan(rake) of each unit of rise. */
   | { readonly kind: 'fork' };
+
+/** On a circle about the swingarm pivot: x forward from the rear axle [m], height [m], in the reference attitude. */
+export interface SwingarmPathSI {
+  readonly kind: 'circle';
+  readonly pivotX: number;
+  readonly pivotHeight: number;
+}
 
 /** Place of an axle in the body at one travel: x and height [m], dx/dz [-], d²x/dz² [1/m]; dheight/dz is 1 by definition. */
 export interface AxleAt {

@@ -2,16 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { monotoneCubic } from '../numerics/monotoneCubic.ts';
 import { between } from '../testing/arbitraryStrut.ts';
-import { type KinematicsSI, type StrokeAt, strokeAt, strokeLimit, travelAtStroke } from './kinematics.ts';
+import { type RatioSI, type StrokeAt, strokeAt, strokeLimit, travelAtStroke } from './kinematics.ts';
 
-function at(kinematics: KinematicsSI, z: number, rake = 0.45): StrokeAt {
+function at(kinematics: RatioSI, z: number, rake = 0.45): StrokeAt {
   const out: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
   strokeAt(kinematics, rake, z, out);
   return out;
 }
 
 const rows = fc.array(fc.tuple(between(0.005, 0.04), between(0.3, 1.2)), { minLength: 2, maxLength: 10 });
-const drawn: fc.Arbitrary<KinematicsSI> = fc.tuple(rows, between(0.9, 1.1)).map(([steps, scale]) => {
+const drawn: fc.Arbitrary<RatioSI> = fc.tuple(rows, between(0.9, 1.1)).map(([steps, scale]) => {
   const z = [0];
   const s = [0];
   for (const [width, ratio] of steps) {
@@ -20,9 +20,9 @@ const drawn: fc.Arbitrary<KinematicsSI> = fc.tuple(rows, between(0.9, 1.1)).map(
   }
   return { kind: 'table', curve: monotoneCubic(z, s), scale };
 });
-const anyKinematics: fc.Arbitrary<KinematicsSI> = fc.oneof(
+const anyKinematics: fc.Arbitrary<RatioSI> = fc.oneof(
   fc.record({ kind: fc.constant('ratio' as const), motionRatio: between(0.2, 1.5) }),
-  fc.constant<KinematicsSI>({ kind: 'fork' }),
+  fc.constant<RatioSI>({ kind: 'fork' }),
   fc.record({ kind: fc.constant('quadratic' as const), slope: between(0.4, 1), bend: between(-1, 2) }),
   drawn,
 );
@@ -73,7 +73,7 @@ describe('any rear', () => {
   });
 });
 
-function lastStroke({ curve, scale }: Extract<KinematicsSI, { kind: 'table' }>): number {
+function lastStroke({ curve, scale }: Extract<RatioSI, { kind: 'table' }>): number {
   return scale * curve.y.at(-1)!;
 }
 
@@ -86,13 +86,13 @@ test('a fork’s stroke is longer than its wheel’s travel, by the cosine of th
 
 test('a ratio that runs out before the stroke is made has no answer', () => {
   // s = 0.6 z − 2 z² is at most 0.36/8 = 45 mm.
-  const kinematics: KinematicsSI = { kind: 'quadratic', slope: 0.6, bend: -2 };
+  const kinematics: RatioSI = { kind: 'quadratic', slope: 0.6, bend: -2 };
   expect(travelAtStroke(kinematics, 0, 0.0449)).toBeLessThan(0.15);
   expect(() => travelAtStroke(kinematics, 0, 0.0451)).toThrow(
     'no wheel travel gives a damper stroke of 0.0451 m',
   );
   expect(strokeLimit(kinematics)).toBeCloseTo(0.045, 12);
-  const flat: KinematicsSI = {
+  const flat: RatioSI = {
     kind: 'table',
     curve: monotoneCubic([0, 0.05, 0.06], [0, 0.04, 0.04]),
     scale: 1,
@@ -103,7 +103,7 @@ test('a ratio that runs out before the stroke is made has no answer', () => {
 
 test('a drawn curve goes on straight past its last point for as much travel again, and no further', () => {
   // 40 mm of stroke at 80 mm, a ratio of 0.5 throughout: on to 160 mm of travel, 80 mm of stroke.
-  const drawn: KinematicsSI = {
+  const drawn: RatioSI = {
     kind: 'table',
     curve: monotoneCubic([0, 0.04, 0.08], [0, 0.02, 0.04]),
     scale: 1,

@@ -1,10 +1,15 @@
 import { cubicAt, type MonotoneCubic } from '../numerics/monotoneCubic.ts';
+import type { HardPointsSI } from './hardPoints.ts';
 
 /**
- * How damper stroke s follows wheel travel z, both from the hard extension stop, positive in compression [m].
+ * How damper stroke s follows wheel travel z, both from the hard extension stop, positive in compression [m]: told as a
+ * ratio, or by the hard points that make it (`wheelAt`).
  * The motion ratio is MR = ds/dz; the trade's leverage ratio is 1/MR.
  */
-export type KinematicsSI =
+export type KinematicsSI = RatioSI | HardPointsSI;
+
+/** Stroke told by travel, without the parts that make it so. */
+export type RatioSI =
   /** One motion ratio [-] at all travels: s = MR·z. */
   | { readonly kind: 'ratio'; readonly motionRatio: number }
   /** Drawn or computed points: s = scale · (monotone cubic through them); `scale` is 1 but for its uncertainty. */
@@ -13,6 +18,11 @@ export type KinematicsSI =
   | { readonly kind: 'quadratic'; readonly slope: number; readonly bend: number }
   /** Telescopic fork: s = z / cos(rake). */
   | { readonly kind: 'fork' };
+
+/** Whether an end is known by its hard points. */
+export function isHardPoints(kinematics: KinematicsSI): kinematics is HardPointsSI {
+  return kinematics.kind === 'direct' || kinematics.kind === 'linkage';
+}
 
 /** Stroke s [m], motion ratio MR = ds/dz [-] and its slope dMR/dz [1/m] at one wheel travel. */
 export interface StrokeAt {
@@ -25,7 +35,7 @@ export interface StrokeAt {
  * Damper stroke and motion ratio at wheel travel z [m]; `rake` [rad] is read by the fork only.
  * Source: virtual work for the fork, F_w dz = F s' dz (checks/sharp-1994-motorcycle-data.test.ts).
  */
-export function strokeAt(kinematics: KinematicsSI, rake: number, z: number, out: StrokeAt): void {
+export function strokeAt(kinematics: RatioSI, rake: number, z: number, out: StrokeAt): void {
   switch (kinematics.kind) {
     case 'ratio':
       out.stroke = kinematics.motionRatio * z;
@@ -60,7 +70,7 @@ const scratch = { value: 0, first: 0, second: 0 };
  *   table      straight on past its last point for as much travel again as it spans, and no further
  * From there on `travelAtStroke` has no answer; for a table that ends flat (ratio 0) its last point still has one.
  */
-export function strokeLimit(kinematics: KinematicsSI): number {
+export function strokeLimit(kinematics: RatioSI): number {
   switch (kinematics.kind) {
     case 'ratio':
     case 'fork':
@@ -80,7 +90,7 @@ export function strokeLimit(kinematics: KinematicsSI): number {
  * Wheel travel [m] at which the damper has made `stroke` [m]: the inverse of `strokeAt`, for strokes of the working range.
  * Throws RangeError where the wheel cannot get there: see `strokeLimit`.
  */
-export function travelAtStroke(kinematics: KinematicsSI, rake: number, stroke: number): number {
+export function travelAtStroke(kinematics: RatioSI, rake: number, stroke: number): number {
   switch (kinematics.kind) {
     case 'ratio':
       return stroke / kinematics.motionRatio;
@@ -98,7 +108,7 @@ export function travelAtStroke(kinematics: KinematicsSI, rake: number, stroke: n
 }
 
 /** Within the points Newton in a closing bracket; beyond them straight on, past the last for as much again as they span. */
-function travelOnCurve(kinematics: Extract<KinematicsSI, { kind: 'table' }>, stroke: number): number {
+function travelOnCurve(kinematics: Extract<RatioSI, { kind: 'table' }>, stroke: number): number {
   const { x, y, slope } = kinematics.curve;
   const last = x.length - 1;
   const value = stroke / kinematics.scale;
@@ -112,7 +122,7 @@ function travelOnCurve(kinematics: Extract<KinematicsSI, { kind: 'table' }>, str
 }
 
 function travelBetween(
-  kinematics: Extract<KinematicsSI, { kind: 'table' }>,
+  kinematics: Extract<RatioSI, { kind: 'table' }>,
   stroke: number,
   least: number,
   most: number,

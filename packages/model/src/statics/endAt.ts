@@ -2,8 +2,9 @@ import { gasAt, gasEnergy } from '../dampers/gas.ts';
 import { rubberAt } from '../dampers/rubber.ts';
 import type { StrutSI } from '../dampers/strut.ts';
 import { topOutAt } from '../dampers/topOut.ts';
-import { type AxleAt, axleAt } from '../rear/axlePath.ts';
-import { type StrokeAt, strokeAt } from '../rear/kinematics.ts';
+import type { AxleAt } from '../rear/axlePath.ts';
+import type { StrokeAt } from '../rear/kinematics.ts';
+import { wheelAt } from '../rear/wheelMotion.ts';
 import { type ForceAt, type RatedForce, springAt } from '../springs/spring.ts';
 import { ATMOSPHERE, type EndSI } from './machine.ts';
 
@@ -48,8 +49,7 @@ export function endAt(
   settling: Settling,
   out: EndAt,
 ): void {
-  axleAt(end.axlePath, axleX, end.tyre.radius, z - end.referenceTravel, rake, out);
-  strokeAt(end.kinematics, rake, z, out);
+  wheelAt(end, rake, axleX, z, out);
   let force = 0;
   let rate = 0;
   const struts = end.struts;

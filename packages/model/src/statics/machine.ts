@@ -9,7 +9,10 @@ export interface EndSI {
   readonly unsprung: number;
   /** Radius unloaded [m]; vertical rate [N/m]. */
   readonly tyre: { readonly radius: number; readonly rate: number };
-  /** Wheel travel [m] at which the body coordinates (wheelbase, heights, places) hold. */
+  /**
+   * Wheel travel [m] at which the body coordinates (wheelbase, heights, places) hold; with hard points it follows from
+   * them (`referenceTravelOf`).
+   */
   readonly referenceTravel: number;
   /** Damper stroke from the hard extension stop to metal [m]. */
   readonly strokeMax: number;

@@ -1,4 +1,5 @@
 import type { FirstMoments } from '../masses/pointMass.ts';
+import { isHardPoints } from '../rear/kinematics.ts';
 import type { MachineSI } from './machine.ts';
 
 /**
@@ -24,12 +25,16 @@ export interface Reach {
   readonly travel: boolean;
 }
 
-/** Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. */
+/**
+ * Copies a machine and lists its numbers. A drawn ratio curve is left out: it is moved by its `scale`. So is the reference
+ * travel of a rear with hard points: it follows from them (`refresh`).
+ */
 export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   const names: string[] = [];
   const holders: Record<string, number>[] = [];
   const keys: string[] = [];
-  const copy = copyAndList(machine, '', names, holders, keys) as M;
+  const leftOut = isHardPoints(machine.rear.kinematics) ? 'rear.referenceTravel' : null;
+  const copy = copyAndList(machine, '', leftOut, names, holders, keys) as M;
   const indexOf = new Map(names.map((name, i) => [name, i]));
   return { machine: copy, names, indexOf, holders, keys, reaches: names.map(reachOf) };
 }
@@ -43,7 +48,7 @@ function reachOf(name: string): Reach {
   };
 }
 
-const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
+const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\.|\.axlePath\.|\.tyre\.radius$/;
 
 /** The number at a place of the list. */
 export function parameter(parameters: Parameters, index: number): number {
@@ -58,6 +63,7 @@ export function setParameter(parameters: Parameters, index: number, value: numbe
 function copyAndList(
   value: unknown,
   path: string,
+  leftOut: string | null,
   names: string[],
   holders: Record<string, number>[],
   keys: string[],
@@ -71,8 +77,8 @@ function copyAndList(
       held[key] = inner;
       continue;
     }
-    held[key] = copyAndList(inner, name, names, holders, keys);
-    if (typeof inner === 'number') {
+    held[key] = copyAndList(inner, name, leftOut, names, holders, keys);
+    if (typeof inner === 'number' && name !== leftOut) {
       names.push(name);
       holders.push(held as Record<string, number>);
       keys.push(key);

@@ -1,4 +1,5 @@
-import { travelAtStroke } from '../rear/kinematics.ts';
+import { isHardPoints } from '../rear/kinematics.ts';
+import { damperAt, referenceTravelOf, swingarmOf, wheelTravelAt } from '../rear/wheelMotion.ts';
 import { blankEndAt, type EndAt, type Settling } from './endAt.ts';
 import type { EndSI, MachineSI } from './machine.ts';
 
@@ -52,10 +53,14 @@ export interface WheelGradient {
 
 /**
  * Makes a machine ready. Throws RangeError where its ratio never lets the damper make its whole stroke, and where a
- * swingarm is too short for the travel or its pivot not ahead of the axle.
+ * swingarm is too short for the travel or its pivot not ahead of the axle. With hard points also where the reference
+ * travel is not theirs (`referenceTravelOf`).
  */
 export function prepare(machine: MachineSI): Prepared {
   const { rear, front, geometry } = machine;
+  requireStop(rear);
+  if (isHardPoints(front.kinematics))
+    throw new RangeError('prepare: hard points at the front; they are of a rear swingarm');
   const rearTravelMax = travelMaxOf(rear, geometry.rake);
   const frontTravelMax = travelMaxOf(front, geometry.rake);
   requireArm(rear, 0, rearTravelMax);
@@ -78,17 +83,46 @@ export function prepare(machine: MachineSI): Prepared {
   };
 }
 
-/** Works out again what hangs on the machine's figures, after some were moved. */
+/**
+ * Works out again what hangs on the machine's figures, after some were moved: with hard points also the reference travel,
+ * which is written into the machine.
+ */
 export function refresh(prepared: Prepared): void {
   const { machine } = prepared;
+  followHardPoints(machine.rear);
   prepared.rearTravelMax = travelMaxOf(machine.rear, machine.geometry.rake);
   prepared.frontTravelMax = travelMaxOf(machine.front, machine.geometry.rake);
 }
 
 /** Wheel travel [m] at which the damper of this end is at metal-to-metal. */
 function travelMaxOf(end: EndSI, rake: number): number {
-  return travelAtStroke(end.kinematics, rake, end.strokeMax);
+  return wheelTravelAt(end, rake, end.strokeMax);
 }
+
+function followHardPoints(end: EndSI): void {
+  const { kinematics, axlePath, tyre } = end;
+  if (!isHardPoints(kinematics)) return;
+  const moved: { referenceTravel: number } = end;
+  moved.referenceTravel = referenceTravelOf({
+    points: kinematics,
+    arm: swingarmOf(axlePath),
+    axleHeight: tyre.radius,
+  });
+}
+
+/** With hard points the damper must stand at its extension stop at travel 0: nothing else says where travel is counted from. */
+function requireStop(end: EndSI): void {
+  if (!isHardPoints(end.kinematics)) return;
+  damperAt(end, 0, 0, atStop);
+  if (Math.abs(atStop.stroke) < STOP_MISSED) return;
+  throw new RangeError(
+    `prepare: at travel 0 the damper is ${atStop.stroke} m short of its extended length; with hard points the reference travel is what referenceTravelOf gives`,
+  );
+}
+
+/** What rounding to a hundredth of a micrometre, as a file may, leaves of the stop [m]. */
+const STOP_MISSED = 1e-7;
+const atStop = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
 
 function requireArm(end: EndSI, axleX: number, travelMax: number): void {
   const { axlePath, tyre, referenceTravel } = end;

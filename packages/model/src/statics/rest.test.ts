@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StrutSI } from '../dampers/strut.ts';
-import { strokeAt } from '../rear/kinematics.ts';
+import { damperAt } from '../rear/wheelMotion.ts';
 import { arbitraryMachine } from '../testing/arbitraryMachine.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
 import { strutAt } from './endAt.ts';
@@ -149,7 +149,7 @@ function riseOfAxle(machine: MachineSI, rest: Rest, end: EndName): number {
 /** Σ F·MR of an end. */
 function strutsAtWheel(end: EndSI, rake: number, travel: number): number {
   const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  strokeAt(end.kinematics, rake, travel, at);
+  damperAt(end, rake, travel, at);
   const forces = end.struts.map((strut) => {
     const out = { force: 0, rate: 0, energy: 0 };
     strutAt(strut, at.stroke, out);
@@ -271,6 +271,6 @@ test('lifted, the struts stand longer than without friction, pressed shorter: fr
 /** Σ F_c s of an end [J]. */
 function frictionWorth(machine: MachineSI, end: EndName, travel: number): number {
   const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  strokeAt(machine[end].kinematics, machine.geometry.rake, travel, at);
+  damperAt(machine[end], machine.geometry.rake, travel, at);
   return machine[end].struts.reduce((sum, strut) => sum + strut.friction * at.stroke, 0);
 }

@@ -3,8 +3,9 @@ import type { StrutSI } from '../dampers/strut.ts';
 import { momentsOf, type PointMass } from '../masses/pointMass.ts';
 import { monotoneCubic } from '../numerics/monotoneCubic.ts';
 import type { AxlePathSI } from '../rear/axlePath.ts';
-import { type KinematicsSI, travelAtStroke } from '../rear/kinematics.ts';
+import { type RatioSI, travelAtStroke } from '../rear/kinematics.ts';
 import { type EndSI, GRAVITY, type MachineSI } from '../statics/machine.ts';
+import { arbitraryHardPoints } from './arbitraryHardPoints.ts';
 import { arbitraryLeg, arbitraryShock, between, type StrutSize } from './arbitraryStrut.ts';
 
 /** A thing that is carried, anywhere from a tank bag to a box far behind the axle. */
@@ -48,6 +49,13 @@ function arbitraryGeometry(wheelbase: number, rake: number): fc.Arbitrary<Machin
 
 /** A rear end that bears `force` [N] with nobody aboard. */
 function arbitraryRear(force: number, rake: number): fc.Arbitrary<EndSI> {
+  return fc.oneof(
+    { weight: 3, arbitrary: ratioRear(force, rake) },
+    { weight: 2, arbitrary: hardPointRear(force, rake) },
+  );
+}
+
+function ratioRear(force: number, rake: number): fc.Arbitrary<EndSI> {
   return fc
     .record({ stroke: between(0.045, 0.12), kinematics: arbitraryRatios })
     .chain(({ stroke, kinematics }) =>
@@ -61,19 +69,37 @@ function arbitraryRear(force: number, rake: number): fc.Arbitrary<EndSI> {
     );
 }
 
+function hardPointRear(force: number, rake: number): fc.Arbitrary<EndSI> {
+  return between(0.045, 0.12)
+    .chain(arbitraryHardPoints)
+    .chain(({ rear, stroke, survey }) => {
+      const ratio = stroke / survey.travelMax;
+      const size = { stroke, force: force / ratio };
+      const path = fc.constant(rear.arm);
+      return arbitraryEnd(size, rake, { kind: 'ratio', motionRatio: ratio }, path, arbitraryShock).map(
+        (end) => ({
+          ...end,
+          kinematics: rear.points,
+          referenceTravel: survey.referenceTravel,
+          tyre: { ...end.tyre, radius: rear.axleHeight },
+        }),
+      );
+    });
+}
+
 /** Most a telescopic fork, some a front that is none: its ratio is told, its axle taken to run straight. */
 function arbitraryFront(force: number, rake: number): fc.Arbitrary<EndSI> {
   const fork = between(0.1, 0.22).chain((stroke) =>
     arbitraryEnd({ stroke, force }, rake, { kind: 'fork' }, fc.constant({ kind: 'fork' }), arbitraryLeg),
   );
-  const other = arbitraryRear(force, rake).map((end): EndSI => ({ ...end, axlePath: { kind: 'straight' } }));
+  const other = ratioRear(force, rake).map((end): EndSI => ({ ...end, axlePath: { kind: 'straight' } }));
   return fc.oneof({ weight: 4, arbitrary: fork }, { weight: 1, arbitrary: other });
 }
 
 function arbitraryEnd(
   size: StrutSize,
   rake: number,
-  kinematics: KinematicsSI,
+  kinematics: RatioSI,
   axlePath: fc.Arbitrary<AxlePathSI>,
   strut: (size: StrutSize) => fc.Arbitrary<StrutSI>,
 ): fc.Arbitrary<EndSI> {
@@ -93,7 +119,7 @@ function arbitraryEnd(
 }
 
 /** How a wheel moves a shock of a given stroke: evenly, or with a ratio that rises or falls along the travel. */
-const arbitraryRatios: fc.Arbitrary<(stroke: number) => KinematicsSI> = fc
+const arbitraryRatios: fc.Arbitrary<(stroke: number) => RatioSI> = fc
   .record({
     kind: fc.constantFrom('ratio' as const, 'table' as const, 'quadratic' as const),
     start: between(0.4, 1),
@@ -102,7 +128,7 @@ const arbitraryRatios: fc.Arbitrary<(stroke: number) => KinematicsSI> = fc
     /** Where a table ends, as a share of the stroke: drawn a little short of the stop, or past it. */
     reach: between(0.9, 1.1),
   })
-  .map(({ kind, start, end, rows, reach }) => (stroke: number): KinematicsSI => {
+  .map(({ kind, start, end, rows, reach }) => (stroke: number): RatioSI => {
     if (kind === 'ratio') return { kind, motionRatio: start };
     const whole = (reach * stroke) / (0.5 * (start + end));
     const bend = (end - start) / (2 * whole);

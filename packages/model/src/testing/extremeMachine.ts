@@ -5,7 +5,7 @@ import { momentsOf } from '../masses/pointMass.ts';
 import { sprungFromScales } from '../masses/scales.ts';
 import { monotoneCubic } from '../numerics/monotoneCubic.ts';
 import type { AxlePathSI } from '../rear/axlePath.ts';
-import { type KinematicsSI, travelAtStroke } from '../rear/kinematics.ts';
+import { type RatioSI, travelAtStroke } from '../rear/kinematics.ts';
 import type { SpringSI } from '../springs/spring.ts';
 import { ATMOSPHERE, type EndSI, type MachineSI } from '../statics/machine.ts';
 import { between, springByTable } from './arbitraryStrut.ts';
@@ -69,7 +69,7 @@ function extremeEnd(
   unsprung: number,
   rake: number,
   stroke: number,
-  kinematics: KinematicsSI,
+  kinematics: RatioSI,
   onCircle: fc.Arbitrary<boolean | null>,
   gas: (stroke: number) => fc.Arbitrary<GasSI>,
 ): fc.Arbitrary<EndSI> {
@@ -99,7 +99,7 @@ function pathOf(circle: boolean | null, arm: number, radius: number): AxlePathSI
   return circle ? { kind: 'circle', pivotX: arm, pivotHeight: radius } : { kind: 'straight' };
 }
 
-const extremeKinematics: fc.Arbitrary<{ kinematics: KinematicsSI; stroke: number }> = fc.oneof(
+const extremeKinematics: fc.Arbitrary<{ kinematics: RatioSI; stroke: number }> = fc.oneof(
   fc.record({ motionRatio: between(1 / 6, 2), share: across(0.02, 1) }).map(({ motionRatio, share }) => ({
     kinematics: { kind: 'ratio' as const, motionRatio },
     stroke: Math.max(0.01, share * Math.min(0.4, 0.5 * motionRatio)),
@@ -119,7 +119,7 @@ const extremeKinematics: fc.Arbitrary<{ kinematics: KinematicsSI; stroke: number
 );
 
 /** A drawn table through rising points, its steps as shares of a whole travel and a whole stroke. */
-function drawn(steps: readonly (readonly [number, number])[], travel: number, stroke: number): KinematicsSI {
+function drawn(steps: readonly (readonly [number, number])[], travel: number, stroke: number): RatioSI {
   const wholeX = steps.reduce((sum, [dx]) => sum + dx, 0);
   const wholeY = steps.reduce((sum, [, dy]) => sum + dy, 0);
   let [x, y] = [0, 0];

@@ -1,6 +1,6 @@
 import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic';
 import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
-import { type KinematicsSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
+import { type RatioSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
@@ -15,7 +15,7 @@ const PATH = 'machine.rear.travel';
  * How the rear wheel moves its shock. Travel is counted from where the shock has its length, eye to eye, fully out; where
  * that is not known, from the lowest wheel of a table or of taped points.
  */
-export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): KinematicsSI {
+export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): RatioSI {
   const { take } = desk;
   switch (travel.kind) {
     case 'leverage':
@@ -39,7 +39,7 @@ const LEAST_RATIO = 0.05;
 const ROUNDING = 0.001;
 
 /** Wheel travel at full stroke [m]; told where the ratio never lets the shock make its stroke, or hardly. */
-export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: number): number {
+export function wheelTravel(desk: Desk, kinematics: RatioSI, strokeMax: number): number {
   // A hair is left, so that the small steps by which the doubt of the stroke is followed have an answer too.
   if (strokeMax < 0.999 * strokeLimit(kinematics)) {
     const travel = travelAtStroke(kinematics, 0, strokeMax);
@@ -55,7 +55,7 @@ export function wheelTravel(desk: Desk, kinematics: KinematicsSI, strokeMax: num
   return 0;
 }
 
-function ratioAt(kinematics: KinematicsSI, wheel: number): number {
+function ratioAt(kinematics: RatioSI, wheel: number): number {
   const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
   strokeAt(kinematics, 0, wheel, at);
   return at.motionRatio;
@@ -66,7 +66,7 @@ function spans(wheel: readonly number[], travel: number): boolean {
   return wheel[0]! <= ROUNDING && wheel.at(-1)! >= travel - ROUNDING;
 }
 
-function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>, shock: Shock): KinematicsSI {
+function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>, shock: Shock): RatioSI {
   const wheel = travel.rows.map((row) => siOf(row.wheel));
   const length = travel.rows.map((row) => siOf(row.shock));
   // A curve is moved by its scale alone: the ± of a length that it is cut at is within that.
@@ -112,7 +112,7 @@ function strokesFrom(wheel: readonly number[], length: readonly number[], start:
  * by a third. A weighted quadratic of shock length over wheel travel; the doubt of its slope and bend goes on along
  * two axes that do not hang together (Cholesky factor of their covariance).
  */
-function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>, shock: Shock): KinematicsSI {
+function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>, shock: Shock): RatioSI {
   // However they were taped: from the bottom up, from the top down, or down to the first height once more.
   const points = Object.values(travel.points).sort((a, b) => siOf(a.wheel) - siOf(b.wheel));
   const wheel = points.map((point) => siOf(point.wheel));

@@ -1,5 +1,5 @@
 import { rangeOf, settingNear } from '@sagwright/model/plan/adjuster';
-import { travelAtStroke } from '@sagwright/model/rear/kinematics';
+import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { format, formatPlainNumber, formatRange } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
@@ -23,10 +23,10 @@ export function endView(
   const machine = inputs.question.machine;
   const { rake } = machine.geometry;
   const here = machine[end];
-  const travelMax = travelAtStroke(here.kinematics, rake, here.strokeMax);
+  const travelMax = wheelTravelAt(here, rake, here.strokeMax);
   const hangs = plan.alone.answer.kind === 'rest' ? plan.alone.answer.rest[end].hangingTravel : 0;
   const starts = here.struts.flatMap((strut) => (strut.rubber === null ? [] : [strut.rubber.start]));
-  const rubber = starts.length === 0 ? null : travelAtStroke(here.kinematics, rake, Math.min(...starts));
+  const rubber = starts.length === 0 ? null : wheelTravelAt(here, rake, Math.min(...starts));
   const { spring, by } = plan.planned[end];
   const { suggestion } = plan[end];
   const suggested = suggestionWords(planned, end, units);

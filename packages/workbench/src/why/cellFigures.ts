@@ -2,7 +2,7 @@ import { type Attitude, attitudeAt } from '@sagwright/model/attitude/attitude';
 import { readingAt } from '@sagwright/model/plan/adjuster';
 import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { LoadCaseSI } from '@sagwright/model/plan/question';
-import { travelAtStroke } from '@sagwright/model/rear/kinematics';
+import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { springAt } from '@sagwright/model/springs/spring';
 import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import { hangingTravel } from '@sagwright/model/statics/hanging';
@@ -131,9 +131,9 @@ function hangs(prepared: Prepared, end: End): number {
 }
 
 function travelAtRubber(prepared: Prepared, end: End): number {
-  const { kinematics, struts } = prepared.machine[end];
-  const start = Math.min(...struts.map(({ rubber }) => rubber?.start ?? Number.POSITIVE_INFINITY));
-  return travelAtStroke(kinematics, prepared.machine.geometry.rake, start);
+  const here = prepared.machine[end];
+  const start = Math.min(...here.struts.map(({ rubber }) => rubber?.start ?? Number.POSITIVE_INFINITY));
+  return wheelTravelAt(here, prepared.machine.geometry.rake, start);
 }
 
 function wheelAt(prepared: Prepared, state: Float64Array, end: End): Prepared['gradient']['rear'] {
