@@ -11,7 +11,7 @@ export interface LoadedMachine {
   readonly loads: readonly FirstMoments[];
 }
 
-/** The two machines of the checks, and invented ones with what those have not. */
+/** The two machines of the checks whose ratio is told, and invented ones with what those have not. */
 export function loadedMachines(): readonly LoadedMachine[] {
   const two = [rider, passenger, sideCases];
   const stiff = { ...shock, rubber: { start: 0.02, rate: 40000, hardening: 1e9 } };
@@ -24,6 +24,11 @@ export function loadedMachines(): readonly LoadedMachine[] {
     loaded('topped out', tourer(twinShocks, { ...shock, topOut: null, preload: 0.05 }), [[]]),
     loaded('bottomed', tourer(twinShocks, { ...shock, rubber: null, preload: -0.02 }), [two]),
   ];
+}
+
+/** The machine of the checks with rocker and link, worked out from its hard points. */
+export function linkageMachine(): LoadedMachine {
+  return ofChecks('rocker and link', 'adventure_linkage');
 }
 
 function loaded(name: string, machine: MachineSI, loads: readonly (readonly PointMass[])[]): LoadedMachine {

@@ -8,6 +8,7 @@ import { momentsOf } from '@sagwright/model/masses/pointMass';
 import { plan } from '@sagwright/model/plan/plan';
 import type { EndQuestion, PlanQuestion } from '@sagwright/model/plan/question';
 import type { WantedSI } from '@sagwright/model/plan/wanted';
+import { wheelAt } from '@sagwright/model/rear/wheelMotion';
 import type { SpringSI } from '@sagwright/model/springs/spring';
 import { energyAt } from '@sagwright/model/statics/gradient';
 import type { MachineSI } from '@sagwright/model/statics/machine';
@@ -28,7 +29,12 @@ const LOAD = 0.01;
 const PITCH = 1e-7;
 const RELATIVE = 1e-7;
 
-describe.each(['light_standard_dual_rate', 'collar_out_of_range'])('%s', (name) => {
+describe.each([
+  'light_standard_dual_rate',
+  'collar_out_of_range',
+  'tourer_twin_two_aboard',
+  'adventure_linkage',
+])('%s', (name) => {
   const given = fixture(name);
   const { statics } = given.expected;
 
@@ -37,6 +43,27 @@ describe.each(['light_standard_dual_rate', 'collar_out_of_range'])('%s', (name) 
     expect(sprung.mass).toBeCloseTo(statics.sprung_body.mass, 10);
     expect(sprung.x).toBeCloseTo(statics.sprung_body.x, 10);
     expect(sprung.height).toBeCloseTo(statics.sprung_body.height, 10);
+  });
+
+  test('the travel of the reference attitude', () => {
+    const { rear, front } = machineOf(given);
+    within(rear.referenceTravel, statics.reference_travels.rear, TRAVEL);
+    within(front.referenceTravel, statics.reference_travels.front, TRAVEL);
+  });
+
+  test('axle and damper all along the travel', () => {
+    const { rear } = machineOf(given);
+    const at = { x: 0, height: 0, axleSlope: 0, axleBend: 0, stroke: 0, motionRatio: 0, ratioSlope: 0 };
+    expect(given.expected.rear_kinematics).toHaveLength(11);
+    for (const row of given.expected.rear_kinematics) {
+      wheelAt(rear, 0, 0, row.travel, at);
+      within(at.stroke, row.stroke, TRAVEL);
+      within(at.x, row.axle_x, TRAVEL);
+      within(at.height, row.axle_z, TRAVEL);
+      within(at.motionRatio, row.motion_ratio, RELATIVE);
+      // The second method differenced the complex step once more.
+      within(at.ratioSlope, row.dmotion_ratio_dz, 1e-7);
+    }
   });
 
   test.each(given.case.load_cases.map((load) => load.name))('%s: rest, loads, rates and attitude', (load) => {
@@ -99,8 +126,8 @@ function within(got: number | null | undefined, expected: number, bound: number)
   expect(Math.abs(got - expected), `${got} for ${expected}`).toBeLessThanOrEqual(bound);
 }
 
-describe('collar_out_of_range: springs and collar', () => {
-  const given = fixture('collar_out_of_range');
+describe.each(['collar_out_of_range', 'tourer_twin_two_aboard'])('%s: springs and collar', (machine) => {
+  const given = fixture(machine);
   const asked = given.case.plan!;
   const planned = plan(questionOf(given));
 

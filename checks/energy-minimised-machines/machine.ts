@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { forkAir } from '@sagwright/model/dampers/gas';
 import type { StrutSI } from '@sagwright/model/dampers/strut';
-import { sprungFromScales } from '@sagwright/model/masses/scales';
+import type { Carrier, HardPoint, HardPointsSI } from '@sagwright/model/rear/hardPoints';
+import { surveyRear } from '@sagwright/model/rear/survey';
 import type { SpringSI } from '@sagwright/model/springs/spring';
-import type { MachineSI } from '@sagwright/model/statics/machine';
+import type { EndSI, MachineSI } from '@sagwright/model/statics/machine';
+import { type UnweighedSI, weigh } from '@sagwright/model/statics/weighing';
 
 /** The shape of a fixture, as far as it is read here. Conventions stand inside each file. */
 export interface Fixture {
@@ -23,11 +25,7 @@ export interface Fixture {
       readonly unsprung_front: number;
     };
     readonly tyres: Readonly<Record<'rear' | 'front', { readonly radius: number; readonly rate: number }>>;
-    readonly rear: {
-      readonly type: string;
-      readonly motion_ratio: number;
-      readonly pivot?: readonly [number, number];
-      readonly reference_travel: number;
+    readonly rear: FixtureMotion & {
       readonly stroke_max: number;
       readonly dampers: number;
       readonly spring: FixtureSpring;
@@ -79,8 +77,12 @@ export interface Fixture {
       readonly sprung_body: { readonly mass: number; readonly x: number; readonly height: number };
       readonly rear_travel_max: number;
       readonly front_travel_max: number;
+      readonly reference_travels: Readonly<Record<'rear' | 'front', number>>;
       readonly load_cases: Readonly<Record<string, ExpectedRest>>;
     };
+    readonly rear_kinematics: readonly Readonly<
+      Record<'travel' | 'stroke' | 'motion_ratio' | 'dmotion_ratio_dz' | 'axle_x' | 'axle_z', number>
+    >[];
     readonly plan?: readonly {
       readonly spring: string;
       readonly load_cases: Readonly<Record<string, Readonly<Record<string, number | boolean | null>>>>;
@@ -124,6 +126,26 @@ export type ExpectedEnd = Readonly<
   >
 >;
 
+type FixturePlace = readonly [number, number];
+type FixtureMotion =
+  | {
+      readonly type: 'constant';
+      readonly motion_ratio: number;
+      readonly pivot?: FixturePlace;
+      readonly reference_travel: number;
+    }
+  | {
+      readonly type: 'hardpoints';
+      readonly pivot: FixturePlace;
+      readonly damper_a: { readonly on: string; readonly at: FixturePlace };
+      readonly damper_b: { readonly on: 'chassis' | 'swingarm'; readonly at: FixturePlace };
+      readonly damper_length_extended: number;
+      readonly rocker?: {
+        readonly pivot: { readonly on: 'chassis' | 'swingarm'; readonly at: FixturePlace };
+        readonly link_pin: FixturePlace;
+      };
+      readonly link?: { readonly on: string; readonly at: FixturePlace };
+    };
 type FixtureSpring =
   | { readonly type: 'linear'; readonly rate: number }
   | {
@@ -144,8 +166,21 @@ export function springOf(spring: FixtureSpring): SpringSI {
     : { kind: 'series', soft: spring.rate_soft, stiff: spring.rate_stiff, softStroke: spring.soft_stroke };
 }
 
-/** The fixture's machine in the model's own shape. */
+/** The fixture's machine in the model's own shape, its body from the scales as they were read. */
 export function machineOf(fixture: Fixture): MachineSI {
+  const { front_scale, rear_scale, cg_height, weighed_in } = fixture.case.machine;
+  const machine = unweighed(fixture);
+  const answer = weigh(machine, {
+    front: front_scale,
+    rear: rear_scale,
+    wholeHeight: cg_height,
+    attitude: weighed_in === 'own_sag' ? 'own sag' : 'level',
+  });
+  if (answer.kind !== 'body') throw new Error(`${weighed_in}: no rest on the scales`);
+  return { ...machine, sprung: answer.sprung };
+}
+
+function unweighed(fixture: Fixture): UnweighedSI {
   const { chassis, machine, tyres, rear, front } = fixture.case;
   const rearStrut: StrutSI = {
     spring: springOf(rear.spring),
@@ -171,27 +206,12 @@ export function machineOf(fixture: Fixture): MachineSI {
       forkOffset: chassis.fork_offset,
       seat: { x: chassis.seat_point[0], height: chassis.seat_point[1] },
     },
-    sprung: sprungFromScales({
-      front: machine.front_scale,
-      rear: machine.rear_scale,
-      wholeHeight: machine.cg_height,
-      wheelbase: chassis.wheelbase,
-      rearUnsprung: machine.unsprung_rear,
-      frontUnsprung: machine.unsprung_front,
-      rearRadius: tyres.rear.radius,
-      frontRadius: tyres.front.radius,
-    }),
     load: { mass: 0, momentX: 0, momentHeight: 0 },
     rear: {
       unsprung: machine.unsprung_rear,
       tyre: tyres.rear,
-      referenceTravel: rear.reference_travel,
       strokeMax: rear.stroke_max,
-      kinematics: { kind: 'ratio', motionRatio: rear.motion_ratio },
-      axlePath:
-        rear.pivot === undefined
-          ? { kind: 'straight' }
-          : { kind: 'circle', pivotX: rear.pivot[0], pivotHeight: rear.pivot[1] },
+      ...motionOf(rear, tyres.rear.radius),
       struts: Array.from({ length: rear.dampers }, () => rearStrut),
     },
     front: {
@@ -211,6 +231,57 @@ export function machineOf(fixture: Fixture): MachineSI {
       })),
     },
   };
+}
+
+/** How its rear wheel and dampers move. */
+function motionOf(
+  rear: Fixture['case']['rear'],
+  radius: number,
+): Pick<EndSI, 'referenceTravel' | 'kinematics' | 'axlePath'> {
+  if (rear.type === 'constant') {
+    return {
+      referenceTravel: rear.reference_travel,
+      kinematics: { kind: 'ratio', motionRatio: rear.motion_ratio },
+      axlePath: rear.pivot === undefined ? { kind: 'straight' } : armAbout(rear.pivot),
+    };
+  }
+  const points = hardPointsOf(rear);
+  const arm = armAbout(rear.pivot);
+  const survey = surveyRear({ points, arm, axleHeight: radius }, rear.stroke_max);
+  if (survey.kind !== 'moves') throw new Error(JSON.stringify(survey));
+  return { referenceTravel: survey.referenceTravel, kinematics: points, axlePath: arm };
+}
+
+function armAbout([pivotX, pivotHeight]: FixturePlace) {
+  return { kind: 'circle' as const, pivotX, pivotHeight };
+}
+
+/** Chassis is the frame here, swingarm the arm; the link's other end is on whichever does not carry the rocker. */
+function hardPointsOf(rear: Extract<FixtureMotion, { type: 'hardpoints' }>): HardPointsSI {
+  const damper = { extendedLength: rear.damper_length_extended, sideways: 0 };
+  const { rocker, link, damper_a, damper_b } = rear;
+  if (rocker === undefined || link === undefined)
+    return { kind: 'direct', damper, armEye: pointAt(damper_a.at), frameEye: pointAt(damper_b.at) };
+  return {
+    kind: 'linkage',
+    damper,
+    rocker: {
+      on: carrierOf(rocker.pivot.on),
+      pivot: pointAt(rocker.pivot.at),
+      pin: pointAt(rocker.link_pin),
+    },
+    linkEnd: pointAt(link.at),
+    rockerEye: pointAt(damper_a.at),
+    farEye: { on: carrierOf(damper_b.on), ...pointAt(damper_b.at) },
+  };
+}
+
+function carrierOf(on: 'chassis' | 'swingarm'): Carrier {
+  return on === 'chassis' ? 'frame' : 'arm';
+}
+
+function pointAt([x, height]: FixturePlace): HardPoint {
+  return { x, height };
 }
 
 function rubberOf(bump: FixtureBump | undefined): StrutSI['rubber'] {

@@ -33,22 +33,32 @@ export function parametersOf<M extends MachineSI>(machine: M): Parameters<M> {
   const names: string[] = [];
   const holders: Record<string, number>[] = [];
   const keys: string[] = [];
-  const leftOut = isHardPoints(machine.rear.kinematics) ? 'rear.referenceTravel' : null;
+  const hardPoints = isHardPoints(machine.rear.kinematics);
+  const leftOut = hardPoints ? 'rear.referenceTravel' : null;
   const copy = copyAndList(machine, '', leftOut, names, holders, keys) as M;
   const indexOf = new Map(names.map((name, i) => [name, i]));
-  return { machine: copy, names, indexOf, holders, keys, reaches: names.map(reachOf) };
+  return {
+    machine: copy,
+    names,
+    indexOf,
+    holders,
+    keys,
+    reaches: names.map((name) => reachOf(name, hardPoints)),
+  };
 }
 
-function reachOf(name: string): Reach {
+function reachOf(name: string, hardPoints: boolean): Reach {
   const ofBody = name.startsWith('sprung.') || name.startsWith('load.');
   return {
     rear: !ofBody && !name.startsWith('front.'),
     front: !ofBody && !name.startsWith('rear.'),
-    travel: ON_TRAVEL.test(name),
+    travel: ON_TRAVEL.test(name) || (hardPoints && AXLE_AND_PIVOT.test(name)),
   };
 }
 
-const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\.|\.axlePath\.|\.tyre\.radius$/;
+const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
+/** Hard points too, though they stand elsewhere. */
+const AXLE_AND_PIVOT = /^rear\.(axlePath\.|tyre\.radius$)/;
 
 /** The number at a place of the list. */
 export function parameter(parameters: Parameters, index: number): number {
