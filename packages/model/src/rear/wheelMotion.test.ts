@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { monotoneCubic } from '../numerics/monotoneCubic.ts';
-import type { EndSI } from '../statics/machine.ts';
-import { prepare } from '../statics/prepared.ts';
-import { restOf } from '../statics/rest.ts';
 import { arbitraryHardPoints, type MovingRear } from '../testing/arbitraryHardPoints.ts';
 import { between } from '../testing/arbitraryStrut.ts';
-import { tourer } from '../testing/tourer.ts';
 import { type EyeToEye, eyeToEye } from './damperEye.ts';
 import type { HardPoint, HardPointsSI, LinkageSI } from './hardPoints.ts';
 import { type PartAt, partsAt } from './partsAt.ts';
@@ -200,29 +195,6 @@ test('a damper that splays is shortened by what its side view shows, times the c
   expect(strokeAt(end(0.4), 0).motionRatio).toBeCloseTo(0.8 * 0.6, 12);
 });
 
-test('a machine rests alike by its hard points and by a fine table of them', () => {
-  fc.assert(
-    fc.property(arbitraryHardPoints(0.069), (moving) => {
-      const machine = tourer();
-      const motion = endOf(moving);
-      const rear: EndSI = {
-        ...machine.rear,
-        ...motion,
-        tyre: { ...machine.rear.tyre, radius: moving.rear.axleHeight },
-      };
-      const own = restOf(prepare({ ...machine, rear }));
-      const drawn = restOf(prepare({ ...machine, rear: { ...rear, kinematics: tableOf(moving) } }));
-      expect(own.kind).toBe('rest');
-      if (own.kind !== 'rest' || drawn.kind !== 'rest') return;
-      // Rows 0.1 to 0.3 mm apart; slopes of a monotone cubic are good to the square of that: 1e-7 of the ratio.
-      expect(Math.abs(own.rest.rear.travel - drawn.rest.rear.travel)).toBeLessThan(1e-6);
-      expect(Math.abs(own.rest.front.travel - drawn.rest.front.travel)).toBeLessThan(1e-6);
-      expect(Math.abs(own.rest.pitch - drawn.rest.pitch)).toBeLessThan(1e-6);
-    }),
-    { seed: 807, numRuns: 40 },
-  );
-});
-
 test('where link and rocker cannot be joined there is no stroke, and it says so', () => {
   const linkage: LinkageSI = {
     kind: 'linkage',
@@ -345,12 +317,4 @@ function moved(points: HardPointsSI, move: <P extends HardPoint>(point: P) => P)
 
 function inMirror(points: HardPointsSI): HardPointsSI {
   return moved(points, (point) => ({ ...point, x: -point.x }));
-}
-
-function tableOf(moving: MovingRear): EndSI['kinematics'] {
-  const end = endOf(moving);
-  const rows = 1001;
-  const z = Array.from({ length: rows }, (_, i) => (moving.survey.travelMax * i) / (rows - 1));
-  const s = z.map((each) => Math.max(0, strokeAt(end, each).stroke));
-  return { kind: 'table', curve: monotoneCubic(z, s), scale: 1 };
 }
