@@ -110,7 +110,8 @@ function lengthOf(
   out: EyeToEye,
 ): void {
   const length = Math.sqrt(acrossX * acrossX + acrossHeight * acrossHeight + sideways * sideways);
-  const slope = (acrossX * moveX + acrossHeight * moveHeight) / length;
+  const inverse = 1 / length;
+  const slope = (acrossX * moveX + acrossHeight * moveHeight) * inverse;
   out.length = length;
   out.slope = slope;
   out.bend =
@@ -118,8 +119,8 @@ function lengthOf(
       acrossHeight * curveHeight +
       moveX * moveX +
       moveHeight * moveHeight -
-      slope * slope) /
-    length;
+      slope * slope) *
+    inverse;
 }
 
 const ownLoop: Loop = blankLoop();

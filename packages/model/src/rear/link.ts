@@ -41,9 +41,9 @@ export interface Place {
  * Checked: checks/four-bar-positions.test.ts; against Newton's method in linkage.test.ts.
  */
 export function pinAt(loop: Loop, endX: number, endHeight: number, out: Place): boolean {
-  const square = endX * endX + endHeight * endHeight;
-  const u = (0.5 * (square + loop.armSquare - loop.linkSquare)) / square;
-  const rest = loop.armSquare / square - u * u;
+  const inverse = 1 / (endX * endX + endHeight * endHeight);
+  const u = 0.5 + 0.5 * (loop.armSquare - loop.linkSquare) * inverse;
+  const rest = loop.armSquare * inverse - u * u;
   if (!(rest > 0)) return false;
   const v = loop.side * Math.sqrt(rest);
   out.x = u * endX - v * endHeight;

@@ -27,49 +27,62 @@ const STEPS = 512;
 /** A damper that moves by less than this for each metre of wheel travel is at its dead centre: no spring holds a wheel so. */
 export const LEAST_RATIO = 0.01;
 
-const NEWTON_MAX = 40;
+const STEPS_MAX = 40;
+/** A step is the last where the next, about its cube times the square of the bend of the stroke, would be no longer [m]. */
+const LAST_STEP = 1e-17;
 
 /** How a rear with hard points answers `StrokeAtRise`. */
-export function strokesOf({ points, arm, axleHeight }: HardPointRear): StrokeAtRise {
-  const length = Math.hypot(arm.pivotX, axleHeight - arm.pivotHeight);
-  const axle = { x: 0, height: 0, axleSlope: 0, axleBend: 0 };
-  return (rise, out) => {
-    if (!(Math.abs(axleHeight + rise - arm.pivotHeight) < length)) return false;
-    axleAt(arm, 0, axleHeight, rise, 0, axle);
-    return strokeOnArm(points, arm, axleHeight, axle, out);
-  };
+export function strokesOf(rear: HardPointRear): StrokeAtRise {
+  return (rise, out) => strokeAtRise(rear, rise, out);
 }
+
+function strokeAtRise({ points, arm, axleHeight }: HardPointRear, rise: number, out: StrokeAt): boolean {
+  const start = axleHeight - arm.pivotHeight;
+  const above = start + rise;
+  if (!(above * above < arm.pivotX * arm.pivotX + start * start)) return false;
+  axleAt(arm, 0, axleHeight, rise, 0, axle);
+  return strokeOnArm(points, arm, axleHeight, axle, out);
+}
+
+const axle = { x: 0, height: 0, axleSlope: 0, axleBend: 0 };
 
 /**
  * Rise of the axle [m] at which the damper has made `stroke` [m]; null where the geometry does not let it.
- * Newton from `start`; where that leaves the range or meets a dead centre, step by step from the reference attitude.
+ * Halley's steps from `start`; where they leave the range or meet a dead centre, on foot from the reference attitude.
+ * Source: Halley's method, x − f/(f' − f f''/2f'), of third order (any numerical analysis text).
  */
 export function riseAtStroke(rear: HardPointRear, stroke: number, start: number): number | null {
-  const strokes = strokesOf(rear);
-  const near = newton(strokes, stroke, start);
+  const near = inLargeSteps(rear, stroke, start);
   if (near !== null) return near;
   const range = riseRange(rear.points, rear.arm, rear.axleHeight);
   if (typeof range === 'string') return null;
-  const reached = stepTo(strokes, range, stroke, 0);
-  return reached.kind === 'reached' ? reached.rise : null;
+  const found = stepTo(strokesOf(rear), range, stroke, 0);
+  return found.kind === 'reached' ? found.rise : null;
 }
 
-function newton(strokes: StrokeAtRise, stroke: number, start: number): number | null {
-  const at: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  let [rise, before] = [start, start];
-  for (let iteration = 0; iteration < NEWTON_MAX; iteration += 1) {
-    if (!strokes(rise, at)) {
+function inLargeSteps(rear: HardPointRear, stroke: number, start: number): number | null {
+  let rise = start;
+  let before = start;
+  for (let i = 0; i < STEPS_MAX; i += 1) {
+    if (!strokeAtRise(rear, rise, reached)) {
       if (rise === before) return null;
       rise = 0.5 * (rise + before);
       continue;
     }
-    if (!(at.motionRatio > LEAST_RATIO)) return null;
+    const { motionRatio, ratioSlope } = reached;
+    if (!(motionRatio > LEAST_RATIO)) return null;
+    const miss = reached.stroke - stroke;
+    const slope = motionRatio - (0.5 * miss * ratioSlope) / motionRatio;
+    const step = miss / (slope > 0.5 * motionRatio ? slope : motionRatio);
     before = rise;
-    rise -= (at.stroke - stroke) / at.motionRatio;
-    if (Math.abs(rise - before) < 1e-14) return rise;
+    rise -= step;
+    const bend = Math.max(1, Math.abs(ratioSlope / motionRatio));
+    if (Math.abs(step * step * step) * bend * bend < LAST_STEP) return rise;
   }
   return null;
 }
+
+const reached: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
 
 /**
  * Goes from a rise, where the damper follows the wheel, to the rise at which it has made `stroke`, or to what comes first:

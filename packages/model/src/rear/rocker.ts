@@ -26,19 +26,20 @@ export function rockerTurn(
 ): boolean {
   if (!pinAt(loop, endX, endHeight, pin)) return false;
   const { x, height } = pin;
-  out.cos = (loop.armX * x + loop.armHeight * height) / loop.armSquare;
-  out.sin = (loop.armX * height - loop.armHeight * x) / loop.armSquare;
+  const inverse = 1 / loop.armSquare;
+  out.cos = (loop.armX * x + loop.armHeight * height) * inverse;
+  out.sin = (loop.armX * height - loop.armHeight * x) * inverse;
   const alongX = x - endX;
   const alongHeight = height - endHeight;
-  const leverage = endX * height - endHeight * x;
-  const slope = (alongHeight * radiusX - alongX * radiusHeight) / leverage;
+  const leverage = 1 / (endX * height - endHeight * x);
+  const slope = (alongHeight * radiusX - alongX * radiusHeight) * leverage;
   const moveX = radiusHeight - slope * height;
   const moveHeight = slope * x - radiusX;
   out.slope = slope;
   out.bend =
     (slope * slope * (alongX * x + alongHeight * height) -
       (alongX * radiusX + alongHeight * radiusHeight) -
-      (moveX * moveX + moveHeight * moveHeight)) /
+      (moveX * moveX + moveHeight * moveHeight)) *
     leverage;
   return true;
 }

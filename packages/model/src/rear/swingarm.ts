@@ -15,11 +15,12 @@ export interface ArmTurn {
  * Exact: no angle is taken and turned back.
  */
 export function armTurn(startX: number, startHeight: number, x: number, height: number, out: ArmTurn): void {
-  const square = startX * startX + startHeight * startHeight;
-  out.cos = (startX * x + startHeight * height) / square;
-  out.sin = (startX * height - startHeight * x) / square;
-  out.slope = 1 / x;
-  out.bend = (height * out.slope * out.slope) / x;
+  const inverse = 1 / (startX * startX + startHeight * startHeight);
+  const slope = 1 / x;
+  out.cos = (startX * x + startHeight * height) * inverse;
+  out.sin = (startX * height - startHeight * x) * inverse;
+  out.slope = slope;
+  out.bend = height * slope * slope * slope;
 }
 
 /** How steeply the arm falls from its pivot back to the axle [rad]: 0 level, positive with the pivot above the axle. */
