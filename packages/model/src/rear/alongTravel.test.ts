@@ -1,18 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { arbitraryHardPoints, type MovingRear } from '../testing/arbitraryHardPoints.ts';
+import { arbitraryHardPoints, motionOf } from '../testing/arbitraryHardPoints.ts';
 import { between } from '../testing/arbitraryStrut.ts';
 import { alongTravel, tightestDrive } from './alongTravel.ts';
 import type { ChainOrBeltSI } from './finalDrive.ts';
 import type { WheelMotionSI } from './wheelMotion.ts';
 
 const anyRear = between(0.045, 0.12).chain(arbitraryHardPoints);
-
-function endOf({ rear, survey }: MovingRear): WheelMotionSI {
-  const { points, arm, axleHeight } = rear;
-  const { referenceTravel } = survey;
-  return { kinematics: points, axlePath: arm, tyre: { radius: axleHeight }, referenceTravel };
-}
 
 /** Arm of 0.5 m, level at the stop; any ratio: only the pivot matters here. */
 const levelArm: WheelMotionSI = {
@@ -32,7 +26,7 @@ describe('a rear along its travel', () => {
   test('shows what its hard points give at every row', () => {
     fc.assert(
       fc.property(anyRear, (moving) => {
-        const rows = alongTravel(endOf(moving), moving.survey.travelMax, 5, chain, {
+        const rows = alongTravel(motionOf(moving), moving.survey.travelMax, 5, chain, {
           centreHeight: 0.6,
           wheelbase: 1.5,
         });
@@ -75,7 +69,7 @@ describe('a chain', () => {
     let inside = 0;
     fc.assert(
       fc.property(anyRear, sprocket, (moving, frontSprocket) => {
-        const end = endOf(moving);
+        const end = motionOf(moving);
         const { travelMax } = moving.survey;
         const tightest = tightestDrive(end, travelMax, frontSprocket);
         if (tightest.travel > 0 && tightest.travel < travelMax) inside += 1;

@@ -14,7 +14,7 @@ export interface EyeToEye {
  * The damper's length at a turn of the swingarm about its pivot. m from eye to eye in the side view, y sideways:
  *   L² = m² + y²,  L L' = m·m',  L'' = (m·m'' + m'·m' − L'²)/L
  * Returns false, `out` then being unusable, where link and rocker cannot be joined.
- * Derived; checked by differences and against Newton's method in linkage.test.ts.
+ * Derived; checked by differences and against Newton's method in wheelMotion.test.ts.
  */
 export function eyeToEye(
   points: HardPointsSI,

@@ -50,3 +50,15 @@ export interface DamperLengthSI {
   /** How far one eye stands further out from the machine's middle than the other: 0 for a damper that does not splay. */
   readonly sideways: number;
 }
+
+/** Parts of a rear that have a place in the side view. */
+export type PartName =
+  | 'axle'
+  | 'pivot'
+  | 'arm eye'
+  | 'frame eye'
+  | 'rocker pivot'
+  | 'link pin'
+  | 'link end'
+  | 'rocker eye'
+  | 'far eye';

@@ -38,7 +38,7 @@ export interface Place {
  * Of the two crossings the one on the side that was built. Returns false, `out` then being unusable, where the circles
  * do not cross: link and rocker cannot be joined there.
  * Source: R. L. Norton, Design of Machinery, 4.5 (open and crossed circuit; chapter from memory), in coordinates.
- * Checked: checks/four-bar-positions.test.ts; against Newton's method in linkage.test.ts.
+ * Checked: checks/four-bar-positions.test.ts; against Newton's method in wheelMotion.test.ts.
  */
 export function pinAt(loop: Loop, endX: number, endHeight: number, out: Place): boolean {
   const inverse = 1 / (endX * endX + endHeight * endHeight);

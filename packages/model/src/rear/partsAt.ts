@@ -1,9 +1,8 @@
 import type { AxleAt } from './axlePath.ts';
-import type { HardPoint, LinkageSI } from './hardPoints.ts';
+import type { HardPoint, LinkageSI, PartName } from './hardPoints.ts';
 import { isHardPoints } from './kinematics.ts';
 import { blankLoop, loopOf } from './link.ts';
 import { rockerTurn } from './rocker.ts';
-import type { PartName } from './samePlace.ts';
 import { armTurn } from './swingarm.ts';
 import { swingarmOf, type WheelMotionSI, wheelAt } from './wheelMotion.ts';
 

@@ -1,17 +1,5 @@
-import type { HardPoint } from './hardPoints.ts';
+import type { HardPoint, PartName } from './hardPoints.ts';
 import type { HardPointRear } from './riseAtStroke.ts';
-
-/** Parts of a rear that have a place in the side view. */
-export type PartName =
-  | 'axle'
-  | 'pivot'
-  | 'arm eye'
-  | 'frame eye'
-  | 'rocker pivot'
-  | 'link pin'
-  | 'link end'
-  | 'rocker eye'
-  | 'far eye';
 
 /** Centres nearer than this cannot be two bolts: a place typed twice [m]. */
 const APART = 0.001;

@@ -1,7 +1,8 @@
 import { type DeadCentre, riseRange } from './deadCentres.ts';
+import type { PartName } from './hardPoints.ts';
 import { linkForce } from './linkForce.ts';
 import { type HardPointRear, LEAST_RATIO, riseAtStroke, stepTo, strokesOf } from './riseAtStroke.ts';
-import { type PartName, samePlace } from './samePlace.ts';
+import { samePlace } from './samePlace.ts';
 import { type TooShort, tooShort } from './tooShort.ts';
 import { referenceTravelOf } from './wheelMotion.ts';
 

@@ -1,24 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { arbitraryHardPoints, type MovingRear } from '../testing/arbitraryHardPoints.ts';
+import { arbitraryHardPoints, motionOf } from '../testing/arbitraryHardPoints.ts';
 import { between } from '../testing/arbitraryStrut.ts';
 import { type EyeToEye, eyeToEye } from './damperEye.ts';
-import type { HardPoint, HardPointsSI, LinkageSI } from './hardPoints.ts';
+import type { HardPoint, HardPointsSI, LinkageSI, PartName } from './hardPoints.ts';
 import { type PartAt, partsAt } from './partsAt.ts';
-import type { PartName } from './samePlace.ts';
 import { damperAt, type WheelMotionSI, wheelAt, wheelTravelAt } from './wheelMotion.ts';
 
 const anyRear = between(0.045, 0.12).chain(arbitraryHardPoints);
 const share = between(0, 1);
-
-function endOf({ rear, survey }: MovingRear): WheelMotionSI {
-  return {
-    kinematics: rear.points,
-    axlePath: rear.arm,
-    tyre: { radius: rear.axleHeight },
-    referenceTravel: survey.referenceTravel,
-  };
-}
 
 function strokeAt(
   end: WheelMotionSI,
@@ -43,7 +33,7 @@ describe('a rear with hard points', () => {
   test('keeps every part in one piece, along the whole travel', () => {
     fc.assert(
       fc.property(anyRear, share, (moving, along) => {
-        const end = endOf(moving);
+        const end = motionOf(moving);
         const { points } = moving.rear;
         const before = partsAt(end, moving.survey.referenceTravel);
         const now = partsAt(end, along * moving.survey.travelMax);
@@ -65,7 +55,7 @@ describe('a rear with hard points', () => {
         const { points } = moving.rear;
         if (points.kind === 'direct') return;
         followed += 1;
-        const end = endOf(moving);
+        const end = motionOf(moving);
         const to = along * moving.survey.travelMax;
         const { eyes, pin } = followByNewton(end, points, moving.survey.referenceTravel, to);
         const parts = partsAt(end, to);
@@ -80,7 +70,7 @@ describe('a rear with hard points', () => {
   test('has its ratio as the slope of its stroke and the ratio’s slope as that of the ratio, to 1e-8', () => {
     fc.assert(
       fc.property(anyRear, share, (moving, along) => {
-        const end = endOf(moving);
+        const end = motionOf(moving);
         const z = along * moving.survey.travelMax;
         const at = strokeAt(end, z);
         const stroke = richardson((each) => strokeAt(end, each).stroke, z);
@@ -99,7 +89,7 @@ describe('a rear with hard points', () => {
   test('has its damper out at travel 0, and finds the travel that gives a stroke', () => {
     fc.assert(
       fc.property(anyRear, share, (moving, along) => {
-        const end = endOf(moving);
+        const end = motionOf(moving);
         expect(Math.abs(strokeAt(end, 0).stroke)).toBeLessThan(1e-14);
         const z = wheelTravelAt(end, 0, along * moving.stroke);
         expect(strokeAt(end, z).stroke).toBeCloseTo(along * moving.stroke, 13);
@@ -145,7 +135,7 @@ describe('a rear with hard points', () => {
             axleHeight: rear.axleHeight + up,
           },
         };
-        const [here, there] = [strokeAt(endOf(moving), z), strokeAt(endOf(shifted), z)];
+        const [here, there] = [strokeAt(motionOf(moving), z), strokeAt(motionOf(shifted), z)];
         expect(there.stroke).toBeCloseTo(here.stroke, 12);
         expect(there.motionRatio).toBeCloseTo(here.motionRatio, 10);
       }),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { Carrier, HardPoint, HardPointsSI } from '../rear/hardPoints.ts';
 import type { HardPointRear } from '../rear/riseAtStroke.ts';
 import { type RearMoves, surveyRear } from '../rear/survey.ts';
+import type { WheelMotionSI } from '../rear/wheelMotion.ts';
 import { between } from './arbitraryStrut.ts';
 
 /** A rear with hard points that moves through its damper's stroke [m], and what the survey said of it. */
@@ -9,6 +10,16 @@ export interface MovingRear {
   readonly rear: HardPointRear;
   readonly stroke: number;
   readonly survey: RearMoves;
+}
+
+/** The same as an end of a machine moves. */
+export function motionOf({ rear, survey }: MovingRear): WheelMotionSI {
+  return {
+    kinematics: rear.points,
+    axlePath: rear.arm,
+    tyre: { radius: rear.axleHeight },
+    referenceTravel: survey.referenceTravel,
+  };
 }
 
 /** Rears as they may stand in a workshop, of every arrangement, surveyed anywhere in the first two thirds of the stroke. */

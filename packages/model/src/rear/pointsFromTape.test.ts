@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { arbitraryHardPoints, type MovingRear } from '../testing/arbitraryHardPoints.ts';
+import { arbitraryHardPoints, type MovingRear, motionOf } from '../testing/arbitraryHardPoints.ts';
 import { between } from '../testing/arbitraryStrut.ts';
-import type { HardPoint } from './hardPoints.ts';
+import type { HardPoint, PartName } from './hardPoints.ts';
 import { partsAt } from './partsAt.ts';
-import type { PartName } from './samePlace.ts';
-import { lengthsToTape, type Places, pointsFromTape, type TapedSI } from './tape.ts';
+import { type Places, pointsFromTape } from './pointsFromTape.ts';
+import { lengthsToTape, type TapedSI } from './tape.ts';
 
 const deviation = 0.0006;
 const level = { pitch: 0, radius: 0.3 };
@@ -144,11 +144,10 @@ function apart(one: HardPoint, other: HardPoint): number {
   return Math.hypot(one.x - other.x, one.height - other.height);
 }
 
-function surveyed({ rear, survey }: MovingRear) {
-  const { points, arm, axleHeight } = rear;
-  const { referenceTravel } = survey;
-  const end = { kinematics: points, axlePath: arm, tyre: { radius: axleHeight }, referenceTravel };
-  const places = new Map(partsAt(end, referenceTravel).map(({ part, x, height }) => [part, { x, height }]));
+function surveyed(moving: MovingRear) {
+  const { points } = moving.rear;
+  const parts = partsAt(motionOf(moving), moving.survey.referenceTravel);
+  const places = new Map(parts.map(({ part, x, height }) => [part, { x, height }]));
   return { places, kind: points.kind, sideways: points.damper.sideways };
 }
 

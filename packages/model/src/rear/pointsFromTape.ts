@@ -1,0 +1,208 @@
+import { leastSquares } from '../numerics/leastSquares.ts';
+import type { HardPoint, PartName } from './hardPoints.ts';
+import type { TapedSI } from './tape.ts';
+
+/** Places by name; only those asked for. */
+export type Places = Readonly<Partial<Record<PartName, HardPoint>>>;
+
+/** How the machine stood while it was taped. */
+export interface TapedAttitude {
+  /** Nose-down positive [rad]: 0 with the body level. */
+  readonly pitch: number;
+  /** Of the unloaded tyre: height of the axle in the reference attitude [m]. */
+  readonly radius: number;
+}
+
+export type TapeAnswer =
+  | TapedPoints
+  /** These lengths leave parts free to move: fewer than two for each part, or two that pull the same way; at least so many are missing. */
+  | { readonly kind: 'not held'; readonly fewer: number }
+  /** Nothing comes near these lengths: the one that misses most, by its place in the list, and by how much [m]. */
+  | { readonly kind: 'do not meet'; readonly taped: number; readonly by: number };
+
+/** Hard points in body coordinates, reference attitude. */
+export interface TapedPoints {
+  readonly kind: 'points';
+  readonly points: Places;
+  /** Standard deviations of both coordinates [m]. They hang together: for sums use `moves`. */
+  readonly deviations: Places;
+  /** Of each length in turn: how far every point moves for a metre more of it. */
+  readonly moves: readonly Places[];
+  /** Of each length in turn: taped less what the points give [m]. All 0 where no length was taped more than needed. */
+  readonly misfits: readonly number[];
+  /** Lengths taped more than needed. */
+  readonly spare: number;
+}
+
+const ITERATIONS = 500;
+/** A step that no tape can tell [m]. */
+const STILL = 1e-13;
+/** Of a column, what the others leave when the points hang on a length that nobody read. */
+const HELD = 1e-6;
+/** A length that misses by this many of its standard deviations is no reading of this machine. */
+const FAR_OUT = 10;
+
+/**
+ * Hard points from taped lengths: the points with the least Σ ((taped − given)/deviation)², by Gauss and Newton with damping.
+ * near  about where each part is to be found, body coordinates: it says which of two mirrored places is meant
+ * The axle is where x counts from. The points come out turned level, with the axle at the radius of the tyre.
+ * Throws RangeError for a length or deviation not above 0 (an 'above' or 'ahead' may be of either sign) and for a part that
+ * is taped to but stands neither in `near` nor at the axle.
+ * Source: least squares with the damping of K. Levenberg, Quart. Appl. Math. 2, 164–168 (1944).
+ */
+export function pointsFromTape(
+  taped: readonly TapedSI[],
+  near: Places,
+  { pitch, radius }: TapedAttitude,
+): TapeAnswer {
+  const parts = (Object.keys(near) as PartName[]).filter((part) => part !== 'axle');
+  requireLengths(taped, parts);
+  const fewer = 2 * parts.length - taped.length;
+  if (fewer > 0) return { kind: 'not held', fewer };
+  const start = parts.flatMap((part) => {
+    const { x, height } = near[part]!;
+    return fromBody(x, height - radius, pitch);
+  });
+  const places = settled(taped, parts, start);
+  const { residuals, rows } = linearised(taped, parts, places);
+  const solved = leastSquares(rows, residuals);
+  const worst = residuals.reduce(
+    (most, each, i) => (Math.abs(each) > Math.abs(residuals[most]!) ? i : most),
+    0,
+  );
+  if (Math.abs(residuals[worst] ?? 0) > FAR_OUT) {
+    return { kind: 'do not meet', taped: worst, by: Math.abs(residuals[worst]! * taped[worst]!.deviation) };
+  }
+  if (solved === null || solved.independence < HELD) return { kind: 'not held', fewer: 1 };
+  return {
+    kind: 'points',
+    points: inBody(parts, places, pitch, radius),
+    deviations: deviationsOf(parts, solved.gain, pitch),
+    moves: taped.map(({ deviation }, j) =>
+      inBody(
+        parts,
+        solved.gain.map((row) => row[j]! / deviation),
+        pitch,
+        0,
+      ),
+    ),
+    misfits: residuals.map((each, i) => each * taped[i]!.deviation),
+    spare: taped.length - 2 * parts.length,
+  };
+}
+
+/** Walks from `start` to where the lengths fit best; x and height of each part in turn, seen from the axle. */
+function settled(taped: readonly TapedSI[], parts: readonly PartName[], start: readonly number[]): number[] {
+  let places = [...start];
+  let damping = 1e-3;
+  let { residuals, rows } = linearised(taped, parts, places);
+  for (let iteration = 0; iteration < ITERATIONS; iteration += 1) {
+    // Damping as lengths that say "stay": it also keeps the step bounded where the lengths do not hold a part.
+    const stays = places.map((_, i) => places.map((__, j) => (i === j ? damping / TAPE : 0)));
+    const step = leastSquares([...rows, ...stays], [...residuals, ...places.map(() => 0)]);
+    if (step === null) return places;
+    const next = places.map((each, i) => each + step.x[i]!);
+    const there = linearised(taped, parts, next);
+    const better = squares(there.residuals) <= squares(residuals);
+    if (better) [places, residuals, rows] = [next, there.residuals, there.rows];
+    damping = better ? Math.max(1e-9, 0.2 * damping) : 10 * damping;
+    if (Math.hypot(...step.x) < STILL) break;
+  }
+  return places;
+}
+
+/** What a tape reads to [m]: the scale of the damping. */
+const TAPE = 0.001;
+
+function squares(residuals: readonly number[]): number {
+  return residuals.reduce((sum, each) => sum + each * each, 0);
+}
+
+/** Taped less given, and how the given lengths change with each coordinate: both in deviations of the length. */
+function linearised(
+  taped: readonly TapedSI[],
+  parts: readonly PartName[],
+  places: readonly number[],
+): { readonly residuals: number[]; readonly rows: number[][] } {
+  const residuals: number[] = [];
+  const rows: number[][] = [];
+  for (const each of taped) {
+    const row = places.map(() => 0);
+    residuals.push((each.length - given(each, parts, places, row)) / each.deviation);
+    rows.push(row.map((slope) => slope / each.deviation));
+  }
+  return { residuals, rows };
+}
+
+function given(taped: TapedSI, parts: readonly PartName[], places: readonly number[], row: number[]): number {
+  if (taped.kind !== 'between') {
+    const place = 2 * parts.indexOf(taped.of) + (taped.kind === 'above axle' ? 1 : 0);
+    row[place] = 1;
+    return places[place]!;
+  }
+  const from = 2 * parts.indexOf(taped.from);
+  const to = 2 * parts.indexOf(taped.to);
+  const x = (places[to] ?? 0) - (places[from] ?? 0);
+  const height = (places[to + 1] ?? 0) - (places[from + 1] ?? 0);
+  const length = Math.hypot(x, height, taped.sideways);
+  if (from >= 0) [row[from], row[from + 1]] = [-x / length, -height / length];
+  if (to >= 0) [row[to], row[to + 1]] = [x / length, height / length];
+  return length;
+}
+
+function inBody(
+  parts: readonly PartName[],
+  places: readonly number[],
+  pitch: number,
+  axleHeight: number,
+): Places {
+  return Object.fromEntries(
+    parts.map((part, i) => {
+      const [x, height] = toBody(places[2 * i]!, places[2 * i + 1]!, pitch);
+      return [part, { x, height: axleHeight + height }];
+    }),
+  );
+}
+
+/** Half-axes are no vectors: variances are turned, not deviations. */
+function deviationsOf(
+  parts: readonly PartName[],
+  gain: readonly (readonly number[])[],
+  pitch: number,
+): Places {
+  return Object.fromEntries(
+    parts.map((part, i) => {
+      const turned = gain[2 * i]!.map((x, j) => toBody(x, gain[2 * i + 1]![j]!, pitch));
+      const along = (place: 0 | 1): number => Math.hypot(...turned.map((each) => each[place]));
+      return [part, { x: along(0), height: along(1) }];
+    }),
+  );
+}
+
+/** X = x cos θ − z sin θ, Z = x sin θ + z cos θ: the inverse of how a pitched body's points stand in the world. */
+function toBody(x: number, height: number, pitch: number): readonly [number, number] {
+  const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)];
+  return [x * cos - height * sin, x * sin + height * cos];
+}
+
+function fromBody(x: number, height: number, pitch: number): readonly [number, number] {
+  return toBody(x, height, -pitch);
+}
+
+function requireLengths(taped: readonly TapedSI[], parts: readonly PartName[]): void {
+  taped.forEach((each, i) => {
+    const isLength = Number.isFinite(each.length) && (each.kind !== 'between' || each.length > 0);
+    if (!isLength || !(each.deviation > 0)) {
+      throw new RangeError(
+        `pointsFromTape: length ${i} is ${each.length} ± ${each.deviation} m; both must be above 0`,
+      );
+    }
+    for (const part of each.kind === 'between' ? [each.from, each.to] : [each.of]) {
+      if (part !== 'axle' && !parts.includes(part)) {
+        throw new RangeError(
+          `pointsFromTape: length ${i} goes to the ${part}, which is not looked for anywhere`,
+        );
+      }
+    }
+  });
+}
