@@ -120,7 +120,7 @@ function requireStop(end: EndSI): void {
   );
 }
 
-/** What rounding to a hundredth of a micrometre, as a file may, leaves of the stop [m]. */
+/** What is left of the stop by figures rounded to a tenth of a micrometre, as in a file [m]. */
 const STOP_MISSED = 1e-7;
 const atStop = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
 
