@@ -4,9 +4,12 @@ import * as words from '../words/fields.ts';
 import type { Assumed } from './assumed.ts';
 import { figureNumber, numberIn, typedFigure, typedNumber } from './figureText.ts';
 import { decimalsOf, stepIn } from './steps.ts';
+import type { Unread } from './unread.ts';
 
 interface FieldFaceProps {
   readonly committed: Quantity | null;
+  /** What the job has there that is no figure. */
+  readonly unread: Unread | null;
   readonly assumed: Assumed | undefined;
   readonly unit: Unit;
   readonly step: number | undefined;
@@ -14,9 +17,16 @@ interface FieldFaceProps {
   readonly empty: string | undefined;
 }
 
-/** What a closed field shows below its label: the figure, what is assumed in its place, or that it is needed. */
-export function FieldFace({ committed, assumed, unit, step, empty }: FieldFaceProps) {
+/** What a closed field shows below its label: the figure, what is assumed in its place, that it is needed or to be mended. */
+export function FieldFace({ committed, unread, assumed, unit, step, empty }: FieldFaceProps) {
   if (committed) return <Given quantity={committed} unit={unit} step={step} />;
+  if (unread) {
+    return (
+      <span className="quantity-field-needed">
+        {unread.typed} <b>{words.mendFigure}</b>
+      </span>
+    );
+  }
   if (assumed) {
     return (
       <>

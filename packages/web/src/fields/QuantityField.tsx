@@ -13,12 +13,14 @@ import { focusNextField } from './nextField.ts';
 import { Steppers } from './Steppers.tsx';
 import { sheetOf } from './sheet.ts';
 import { stepIn, usualStep } from './steps.ts';
+import { unreadIn } from './unread.ts';
 import { useQuantityField } from './useQuantityField.ts';
 
 export interface QuantityFieldProps {
   readonly label: string;
   /** Where the figure stands in the job, `machine.rear.shock.stroke`: a problem leads to the field of its path. */
   readonly path: string;
+  /** As the job has it; a file that was opened to be mended may have something else there. */
   readonly quantity: Quantity | undefined;
   readonly dimension: Dimension;
   /** The bound in records that judges the figure. */
@@ -38,7 +40,9 @@ export interface QuantityFieldProps {
 
 /** A figure with its unit, ± and origin; a tap opens the keypad sheet, a digit typed onto it does too. */
 export function QuantityField(props: QuantityFieldProps) {
-  const { label, path, quantity, dimension, bound, assumed, step, small } = props;
+  const { label, path, dimension, bound, assumed, step, small } = props;
+  const unread = unreadIn(props.quantity, dimension);
+  const quantity = unread === null ? props.quantity : undefined;
   const rules = { dimension, bound, step: step ?? usualStep[dimension] };
   const { state, act, open } = useQuantityField(rules, quantity ?? null, props.onCommit);
   const { committed } = state;
@@ -56,7 +60,7 @@ export function QuantityField(props: QuantityFieldProps) {
       className="quantity-field"
       id={path}
       data-small={small || undefined}
-      data-state={committed ? 'given' : assumed ? 'assumed' : 'needed'}
+      data-state={committed ? 'given' : assumed && !unread ? 'assumed' : 'needed'}
     >
       <div className="quantity-field-row">
         <button
@@ -64,13 +68,14 @@ export function QuantityField(props: QuantityFieldProps) {
           className="quantity-field-face"
           data-field-face
           aria-haspopup="dialog"
-          aria-invalid={fault ? true : undefined}
-          onClick={() => open()}
+          aria-invalid={fault || unread ? true : undefined}
+          onClick={() => open(unread?.number)}
           onKeyDown={openByTyping}
         >
           <span className="quantity-field-label">{label}</span>
           <FieldFace
             committed={committed}
+            unread={unread}
             assumed={assumed}
             unit={props.showIn ?? committed?.unit ?? unitsOf(dimension)[0]!}
             step={step}
@@ -85,7 +90,7 @@ export function QuantityField(props: QuantityFieldProps) {
           />
         )}
       </div>
-      {fault && <p className="quantity-field-fault">{fault.why}</p>}
+      {(fault ?? unread) && <p className="quantity-field-fault">{(fault ?? unread)?.why}</p>}
       {state.entry && (
         <KeypadSheet
           label={label}

@@ -13,7 +13,7 @@ export function isMendable(document: unknown, problems: readonly Problem[]): boo
   return problems.every((problem) => fields.some((field) => isMendedIn(field, problem)));
 }
 
-/** A value of another kind than its field shows, a field that none shows, or a name of which one would be lost. */
+/** A field that the page does not show, or a name of which one would be lost. */
 const unshowable: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'badId',
   'fileTooLong',
@@ -26,11 +26,12 @@ const unshowable: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'notJson',
   'tooDeep',
   'unknownField',
-  'wrongKind',
-  'wrongUnit',
   'wrongVersion',
   'wrongWord',
 ]);
+
+/** What a field shows as it was typed only where it is the field of a quantity, which says itself what it cannot read. */
+const unreadable: ReadonlySet<ProblemCode> = new Set<ProblemCode>(['wrongKind', 'wrongUnit']);
 
 /** The fields that the page has for a document; none where a part is missing that they are found by. */
 function fieldsOf(job: JobDocument): readonly Figure[] {
@@ -43,10 +44,12 @@ function fieldsOf(job: JobDocument): readonly Figure[] {
 }
 
 /**
- * A problem speaks of a field, of a part of it, or of what holds it. What is missing must be the field itself, since half a figure
- * cannot be shown; and no choice, since other fields hang on it.
+ * A problem speaks of a field, of a part of it, or of what holds it. What is missing must be the field itself, or belong to a quantity;
+ * and no choice, since other fields hang on it.
  */
 function isMendedIn({ kind, path: field }: Figure, { code, path }: Problem): boolean {
-  if (code === 'missing') return path === field && kind !== 'choice';
-  return path === field || path.startsWith(`${field}.`) || field.startsWith(`${path}.`);
+  const isWithin = path === field || path.startsWith(`${field}.`);
+  if (unreadable.has(code)) return isWithin && kind === 'quantity';
+  if (code === 'missing') return kind === 'quantity' ? isWithin : path === field && kind !== 'choice';
+  return isWithin || field.startsWith(`${path}.`);
 }

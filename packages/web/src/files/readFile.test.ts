@@ -33,6 +33,11 @@ test.each([
   ['a figure out of bounds', ['machine', 'wheelbase', 'value'], 1.6],
   ['a figure left out', ['machine', 'weighing', 'rear'], undefined],
   ['a setting past its end', ['setups', 'asFound', 'rear', 'left', 'at', 'reading', 'value'], 300],
+  ['a figure that is none', ['machine', 'wheelbase', 'value'], null],
+  ['half a figure', ['machine', 'wheelbase', 'value'], undefined],
+  ['a figure without its unit', ['machine', 'wheelbase'], 1600],
+  ['a unit of something else', ['machine', 'wheelbase', 'unit'], 'kg'],
+  ['a ± of something else', ['machine', 'weighing', 'rear', 'plusMinus'], { value: 1, unit: 'mm' }],
 ])('%s is mended on the page', (_, path, value) => {
   const text = changed(path, value);
   expect(brokenRead(text).mendable).toEqual(JSON.parse(text));
@@ -40,9 +45,7 @@ test.each([
 
 test.each([
   ['a field that the page does not have', ['machine', 'colour'], 'red'],
-  ['a figure that is none', ['machine', 'wheelbase', 'value'], null],
-  ['half a figure', ['machine', 'wheelbase', 'value'], undefined],
-  ['a unit of something else', ['machine', 'wheelbase', 'unit'], 'kg'],
+  ['a name that is a number', ['machine', 'name'], 12],
   ['a part left out that others hang on', ['machine', 'rear', 'shock'], undefined],
   ['shares of more than the whole', ['loadCases', 'slip', 'share'], 90],
 ])('%s is mended in the file, not on the page', (_, path, value) => {

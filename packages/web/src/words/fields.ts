@@ -4,6 +4,7 @@ import type { Unit } from '@sagwright/records/units';
 // The closed field
 export const figureNeeded = 'Figure needed';
 export const addFigure = 'Add figure';
+export const mendFigure = 'Mend it';
 export const assumedWord = 'assumed';
 export const typedAs = (figure: string) => `typed ${figure}`;
 export const lessBy = (label: string, step: string) => `${label}: less by ${step}`;
