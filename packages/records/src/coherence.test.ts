@@ -224,7 +224,7 @@ describe('adjusters and settings', () => {
       `${at}.reading: outsideEnds`,
     ]);
     expect(messageWith([adjuster, collar], [at, { reading: mm(31) }])).toBe(
-      'Setups, as found, rear, single, at, reading: found 31 mm; allowed: 12 mm to 30 mm. Read it again, or correct the ends.',
+      'Setups, as found, rear, single, where the adjuster stands, reading: found 31 mm; allowed: 12 mm to 30 mm. Read it again, or correct the ends.',
     );
   });
 

@@ -51,8 +51,9 @@ export const sentences = {
   tooLarge: (found: string, most: number) => `found ${found}; at most ${most}.`,
   badId: () =>
     'cannot be an id; an id is 1 to 64 small letters, digits and hyphens, and begins with a letter or digit. Rename it.',
-  noneFits: (found: string, choices: readonly string[]) =>
-    `found ${found}; just one is needed of: ${choices.join('; ')}.`,
+  /** `found` is null where it has nothing of any choice. */
+  noneFits: (found: string | null, choices: readonly string[]) =>
+    `${found === null ? 'nothing of it is there yet' : `found ${found}`}; just one is needed of: ${choices.join('; ')}.`,
 
   // One part against another
   notBelow: (found: string, what: string, limit: string) =>

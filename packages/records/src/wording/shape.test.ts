@@ -151,9 +151,9 @@ describe('the shape of a job', () => {
     expect(problemsWith(['machine.rear.shock.gas', 5])).toEqual([
       'machine.rear.shock.gas | Machine, rear, shock, gas: found 5; just one is needed of: "none"; shaft with pressure.',
     ]);
-    expect(problemsWith(['setups.asFound.rear.single.at', {}])[0]).toContain(
-      'just one is needed of: reading; turns; step; click; spacer; preload.',
-    );
+    expect(problemsWith(['setups.asFound.rear.single.at', {}])).toEqual([
+      'setups.asFound.rear.single.at | Setups, as found, rear, single, where the adjuster stands: nothing of it is there yet; just one is needed of: reading; turns; step; click; spacer; preload.',
+    ]);
     const both = { reading: mm(1), turns: 2 };
     expect(problemsWith(['setups.asFound.rear.single.at', both])[0]).toContain(
       'found "reading" with "turns"',

@@ -133,8 +133,11 @@ function noneFits(issue: z.core.$ZodRawIssue<z.core.$ZodIssueInvalidUnion>, path
   const tellsApart = (field: string) => !options.every((option) => fieldsOf(option).includes(field));
   const choices = options.map((option) => choiceInWords(option, tellsApart));
   if (issue.input === undefined) return problem(path, 'missing', `one of ${choices.join('; ')}`);
-  const fields = typeof issue.input === 'object' ? Object.keys(issue.input ?? {}).filter(tellsApart) : [];
-  return problem(path, 'noneFits', fields.map(quoted).join(' with ') || found(issue.input), choices);
+  if (typeof issue.input !== 'object' || issue.input === null || Array.isArray(issue.input)) {
+    return problem(path, 'noneFits', found(issue.input), choices);
+  }
+  const fields = Object.keys(issue.input).filter(tellsApart);
+  return problem(path, 'noneFits', fields.length === 0 ? null : fields.map(quoted).join(' with '), choices);
 }
 
 function choiceInWords(option: unknown, tellsApart: (field: string) => boolean): string {

@@ -6,9 +6,18 @@ export function whereInWords(path: readonly PropertyKey[]): string {
   const steps = path.at(-1) === 'value' ? path.slice(0, -1) : path;
   if (steps.length === 0) return 'The job';
   const words = steps
-    .map((step) => (typeof step === 'number' ? `no. ${step + 1}` : inWords(String(step))))
+    .map((step) =>
+      typeof step === 'number' ? `no. ${step + 1}` : isSetting(steps, step) ? SETTING : inWords(String(step)),
+    )
     .join(', ');
   return words[0]!.toUpperCase() + words.slice(1);
+}
+
+const SETTING = 'where the adjuster stands';
+
+/** The setting of a set-up is its `at`. */
+function isSetting(steps: readonly PropertyKey[], step: PropertyKey): boolean {
+  return step === 'at' && steps[0] === 'setups';
 }
 
 /** massCentreHeight is "mass centre height"; an id stays as it stands, since it has no capitals. */

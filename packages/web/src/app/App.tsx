@@ -14,7 +14,6 @@ import type { Keeper } from './keeper.ts';
 import { NewerNotice } from './NewerNotice.tsx';
 import type { NewerPage } from './newerPage.ts';
 import { OpenTab } from './OpenTab.tsx';
-import { ProblemList } from './ProblemList.tsx';
 import { usePageWide } from './pageWidth.ts';
 import { useSession } from './session.ts';
 import { TabIndex, tabNames } from './TabIndex.tsx';
@@ -26,6 +25,7 @@ import './app.css';
 const FiguresSheet = lazy(() => import('../machine/figures/FiguresSheet.tsx'));
 const noField = { kind: 'figures', path: null } as const;
 const KeyList = lazy(() => import('./KeyList.tsx'));
+const ProblemList = lazy(() => import('./ProblemList.tsx'));
 
 interface AppProps {
   readonly store: JobStore;
@@ -90,7 +90,11 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
             onShowIt={() => void showAsKept()}
           />
           <JobDoor door={door} onDoor={setDoor} shelf={shelf} keeper={keeper} onLaid={onLaid} />
-          <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
+          {table.problems.length > 0 && (
+            <Suspense>
+              <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
+            </Suspense>
+          )}
           {table.view === null && table.problems.length > 0 && (
             <Suspense>
               <FiguresSheet

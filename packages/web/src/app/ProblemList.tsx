@@ -1,9 +1,12 @@
+import { figureGroups } from '../machine/figures/groups.ts';
+import { plainProblem } from '../machine/figures/plainProblem.ts';
 import { problems as words } from '../words/page.ts';
 import type { PageProblem } from '../worker/messages.ts';
+import { jobOf, useTable } from './useJob.ts';
 import './problemList.css';
 
-/** Why the job as it stands has no plan, each with its field; nothing where it has one. */
-export function ProblemList({
+/** Why the job as it stands has no plan: each in the words of its field, with the way there. */
+export default function ProblemList({
   problems,
   hasPlan,
   onGo,
@@ -14,18 +17,19 @@ export function ProblemList({
   /** To the field of a path. */
   readonly onGo: (path: string) => void;
 }) {
-  if (problems.length === 0) return null;
+  const { state } = useTable();
+  const groups = figureGroups(jobOf(state));
   return (
     <section className="problem-list" aria-labelledby="problem-list-title">
-      <h2 id="problem-list-title">{words.title}</h2>
+      <h2 id="problem-list-title">{hasPlan ? words.titleOld : words.title}</h2>
       <ul>
-        {problems.map(({ path, message }) => (
-          <li key={path + message}>
+        {problems.map((problem) => (
+          <li key={problem.path + problem.message}>
             <span>
-              {message}
-              <span className="problem-list-path">{path}</span>
+              {plainProblem(groups, problem)}
+              <span className="problem-list-path">{problem.path}</span>
             </span>
-            <button type="button" className="key" onClick={() => onGo(path)}>
+            <button type="button" className="key" onClick={() => onGo(problem.path)}>
               {words.goTo}
             </button>
           </li>

@@ -23,6 +23,10 @@ export const strip = {
 
 export const problems = {
   title: 'This job has no plan yet',
+  titleOld: 'Needed for a new plan',
   goTo: 'Go to the field',
-  old: 'What is shown below is the last plan that could be worked out.',
+  old: 'What is shown below is the last plan that could be worked out. Undo takes the job back to it.',
+  needed: (what: 'figure' | 'rows' | 'words') =>
+    ({ figure: 'figure needed.', rows: 'readings needed.', words: 'to be filled in.' })[what],
+  oneOf: (labels: readonly string[]) => `one figure of these is needed: ${labels.join('; ')}.`,
 } as const;

@@ -1,4 +1,6 @@
+import type { Problem } from '@sagwright/records/problem';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
+import type { InputProblem } from '@sagwright/workbench/inputs/desk';
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
 import type { WhyQuestion } from '@sagwright/workbench/why/question';
@@ -36,8 +38,9 @@ export interface Opened {
   readonly figure: WhyWords | string;
 }
 
-/** Something wrong with the job, with the path of its field. */
+/** Something wrong with the job, with the path of its field; without a code where not even a document could be read. */
 export interface PageProblem {
   readonly path: string;
+  readonly code?: Problem['code'] | InputProblem['code'];
   readonly message: string;
 }

@@ -65,7 +65,7 @@ export function FigureField({ figure, view }: { readonly figure: Figure; readonl
           path={path}
           value={figure.value === '' ? String(value ?? '') : figure.value}
           choices={figure.choices}
-          onCommit={(next) => store.act(label, (document) => figure.change(document, next))}
+          onCommit={(next) => store.act(label, (document) => figure.change(document, next, state.changes))}
         />
       );
     case 'rows':

@@ -1,6 +1,7 @@
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
-import { at, type Edit, write } from '../../job/edits.ts';
+import { write } from '../../job/edits.ts';
 import { adjusters as words } from '../../words/figures.ts';
+import { changeAdjuster } from './changeAdjuster.ts';
 import { type Figure, quantity, together } from './figure.ts';
 
 /** What sets the preload at an end, as its kind is described. `adjuster` undefined: nobody looked. */
@@ -13,7 +14,7 @@ export function adjusterFigures(path: string, adjuster: Adjuster | undefined): r
       label: words.kind,
       value: kind,
       choices: Object.entries(words.kinds).map(([value, word]) => ({ value, word })),
-      change: (document, value) => changeKind(document, path, value),
+      change: (document, value, done) => changeAdjuster(document, path, value, done),
     },
     ...figuresOfKind[kind](path),
   ];
@@ -89,21 +90,3 @@ function number(
 ): Figure {
   return { kind: 'number', path, label, unit, least, most, whole };
 }
-
-/** Another kind of adjuster, with what both kinds know; what the new one needs beside that is asked for at its fields. */
-function changeKind(document: unknown, path: string, kind: string): readonly Edit[] {
-  const steps = path.split('.');
-  const before = at(document, steps);
-  const kept = Object.entries(typeof before === 'object' && before !== null ? before : {}).filter(([name]) =>
-    (keptBy[kind] ?? []).includes(name),
-  );
-  return [write(document, steps, { ...Object.fromEntries(kept), kind })];
-}
-
-const keptBy: Readonly<Record<string, readonly string[]>> = {
-  collar: ['lead'],
-  cap: ['lead'],
-  cam: [],
-  clicks: [],
-  spacer: [],
-};

@@ -3,6 +3,7 @@ import type { Travel } from '@sagwright/records/schema/machine';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { adjusters, groups, struts as words } from '../../words/figures.ts';
 import { adjusterFigures } from './adjusterFigures.ts';
+import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
 import { changeCount } from './foundFigures.ts';
 
@@ -88,7 +89,7 @@ function travelFigures(travel: Travel): readonly Figure[] {
     label: words.travelKind,
     value: travel.kind,
     choices: Object.entries(words.travelKinds).map(([value, word]) => ({ value, word })),
-    change: (document, value) => [write(document, path.split('.'), { kind: value })],
+    change: changeTravel,
   };
   switch (travel.kind) {
     case 'leverage':

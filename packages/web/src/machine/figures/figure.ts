@@ -1,7 +1,7 @@
 import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { ReadingKind } from '@sagwright/workbench/inputs/widths';
 import type { BoundName } from '../../fields/judge.ts';
-import type { Edit } from '../../job/edits.ts';
+import type { Change, Edit } from '../../job/edits.ts';
 
 /** One figure or fact of the job that a person sees and changes, with its path there. What it says is read at the path. */
 export type Figure =
@@ -29,7 +29,8 @@ export type Figure =
       readonly label: string;
       readonly value: string;
       readonly choices: readonly { readonly value: string; readonly word: string }[];
-      readonly change: (document: unknown, value: string) => readonly Edit[];
+      /** `done` is the history of the job: what was there before may come back from it. */
+      readonly change: (document: unknown, value: string, done: readonly Change[]) => readonly Edit[];
     }
   | { readonly kind: 'text'; readonly path: string; readonly label: string; readonly most: number }
   | {

@@ -46,7 +46,7 @@ describe('The figures of a machine', () => {
     for (const figure of figuresOf(job)) {
       if (figure.kind !== 'choice' || figure.path.endsWith('.kind')) continue;
       for (const { value } of figure.choices) {
-        const read = parseJob(withEdits(job, figure.change(job, value)));
+        const read = parseJob(withEdits(job, figure.change(job, value, [])));
         expect(read.ok, `${figure.path} ${value}`).toBe(true);
       }
     }

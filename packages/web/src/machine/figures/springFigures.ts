@@ -1,6 +1,7 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Spring, SpringRate } from '@sagwright/records/schema/springs';
 import { write } from '../../job/edits.ts';
+import { formerKind } from '../../job/formerKind.ts';
 import { groups, springs as words } from '../../words/figures.ts';
 import { type Figure, type FigureGroup, quantity } from './figure.ts';
 
@@ -21,9 +22,16 @@ function springFigures(id: string, spring: Spring): readonly Figure[] {
   const path = `springs.${id}`;
   return [
     { kind: 'text', path: `${path}.name`, label: words.name, most: 120 },
-    choice(`${path}.rate.kind`, words.rateKind, spring.rate.kind, words.rateKinds, (document, kind) => [
-      write(document, ['springs', id, 'rate'], { kind }),
-    ]),
+    choice(
+      `${path}.rate.kind`,
+      words.rateKind,
+      spring.rate.kind,
+      words.rateKinds,
+      (document, kind, done) =>
+        formerKind(document, done, ['springs', id, 'rate'], kind) ?? [
+          write(document, ['springs', id, 'rate'], { kind }),
+        ],
+    ),
     ...rateFigures(`${path}.rate`, spring.rate),
     quantity(`${path}.freeLength`, words.freeLength, 'springLength', 'springLength'),
     quantity(`${path}.solidLength`, words.solidLength, 'springLength', 'springLength'),

@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs';
+import { parseJob } from '@sagwright/records/read';
+import type { JobDocument } from '@sagwright/records/schema';
+import { siOf } from '@sagwright/records/schema/quantity';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { createJobStore, type JobStore } from '../../job/jobStore.ts';
+import type { PageProblem } from '../../worker/messages.ts';
+import { figureGroups } from './groups.ts';
+import { plainProblem } from './plainProblem.ts';
+
+let store: JobStore;
+beforeEach(() => lay('two-and-a-box'));
+
+function lay(name: string): void {
+  const file = new URL(`../../../../../examples/${name}.json`, import.meta.url);
+  store = createJobStore({ id: 'job', document: JSON.parse(readFileSync(file, 'utf8')), changes: [] });
+}
+
+function document(): JobDocument {
+  return store.state().document as JobDocument;
+}
+
+/** Chooses another kind in the field of a path, as hands do. */
+function choose(path: string, kind: string): void {
+  const figures = figureGroups(document()).flatMap(({ parts }) => parts.flatMap((part) => part.figures));
+  const figure = figures.find((each) => each.path === path);
+  if (figure?.kind !== 'choice') throw new Error(`no choice at ${path}`);
+  store.act(figure.label, (before) => figure.change(before, kind, store.state().changes));
+}
+
+function problems(): readonly PageProblem[] {
+  const read = parseJob(document());
+  return read.ok ? [] : read.problems;
+}
+
+const ADJUSTER = 'machine.rear.shock.adjuster.kind';
+const TRAVEL = 'machine.rear.travel.kind';
+
+describe('another kind of adjuster', () => {
+  test.each(['cap', 'cam', 'clicks', 'spacer', 'none'])('%s, and back: nothing is lost', (kind) => {
+    const before = document();
+    choose(ADJUSTER, kind);
+    expect(problems()).not.toEqual([]);
+    choose(ADJUSTER, 'collar');
+    expect(document()).toEqual(before);
+    store.undo();
+    store.undo();
+    expect(document()).toEqual(before);
+  });
+
+  test('is asked for in the words of its fields', () => {
+    choose(ADJUSTER, 'cam');
+    const said = problems().map((problem) => plainProblem(figureGroups(document()), problem));
+    const stands = 'one figure of these is needed: Step, from the softest; Preload at the spring, if read.';
+    expect(said).toEqual([
+      'Rear · What sets the preload · Rise of each step above the first: readings needed.',
+      `Rear, as found: LEFT: ${stands}`,
+      `Rear, as found: RIGHT: ${stands}`,
+    ]);
+  });
+});
+
+describe('the ratio, told in another way', () => {
+  test('is the same one turned over, with the same share of doubt', () => {
+    const { travel } = document().machine.rear;
+    if (travel.kind !== 'leverage') throw new Error('the demo has a leverage ratio');
+    choose(TRAVEL, 'motion');
+    const turned = document().machine.rear.travel;
+    if (turned.kind !== 'motion') throw new Error('no motion ratio');
+    expect(problems()).toEqual([]);
+    expect(siOf(turned.ratio) * siOf(travel.ratio)).toBeCloseTo(1, 4);
+    expect(turned.ratio.origin).toBe(travel.ratio.origin);
+    choose(TRAVEL, 'leverage');
+    expect(document().machine.rear.travel).toEqual(travel);
+  });
+
+  test('is the mean of taped points, with a ± that holds either half of them; and they come back', () => {
+    lay('long-legs');
+    const { travel } = document().machine.rear;
+    if (travel.kind !== 'taped') throw new Error('this example was taped');
+    choose(TRAVEL, 'leverage');
+    expect(problems()).toEqual([]);
+    const mean = document().machine.rear.travel;
+    if (mean.kind !== 'leverage') throw new Error('no leverage ratio');
+    const points = Object.values(travel.points).sort((a, b) => siOf(a.wheel) - siOf(b.wheel));
+    const [first, middle, last] = [points[0]!, points[Math.floor(points.length / 2)]!, points.at(-1)!];
+    for (const [from, to] of [
+      [first, middle],
+      [middle, last],
+    ] as const) {
+      const half = (siOf(to.wheel) - siOf(from.wheel)) / (siOf(from.shock) - siOf(to.shock));
+      // Both are written to a few digits: half a unit of the last of the two that the ± has.
+      const share = Math.abs(100 * (half / mean.ratio.value - 1));
+      expect(share).toBeLessThanOrEqual(mean.ratio.plusMinus!.value + 0.5);
+    }
+    choose(TRAVEL, 'taped');
+    expect(document().machine.rear.travel).toEqual(travel);
+  });
+
+  test('as rows is asked for, since no ratio tells them', () => {
+    choose(TRAVEL, 'table');
+    expect(problems().map((problem) => plainProblem(figureGroups(document()), problem))).toEqual([
+      'Rear · How the wheel moves the shock · Wheel travel and shock length: found 0 entries; at least 3.',
+    ]);
+  });
+});
