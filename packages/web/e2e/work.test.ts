@@ -101,6 +101,49 @@ test('inches typed where millimetres stand stay inches, in the job and in its fi
   await context.close();
 });
 
+test('another kind of adjuster keeps the last plan in sight and says what it needs; undo brings the former one back whole', async () => {
+  const { context, page, errors } = await visit(desk);
+  const before = await savedText(page);
+  await page.getByRole('button', { name: 'This machine' }).click();
+  await page.getByRole('navigation').getByRole('button', { name: 'Rear', exact: true }).click();
+  await page.locator('[id="machine.rear.shock.adjuster.kind"] select').selectOption('cam');
+  const needed = page.locator('.problem-list');
+  await needed.getByText('Needed for a new plan').waitFor();
+  expect(await needed.textContent()).toContain('Rise of each step above the first: readings needed.');
+  expect(await page.locator('.ladder').count()).toBeGreaterThan(0);
+  await page.getByRole('button', { name: /^Undo: / }).click();
+  await needed.waitFor({ state: 'detached' });
+  await planned(page);
+  expect(jobOf(await savedText(page))).toEqual(jobOf(before));
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
+test('a file with a figure in a unit of something else is mended on the page', async () => {
+  const { context, page, errors } = await visit(desk);
+  const job = JSON.parse(exampleText('two-and-a-box')) as {
+    machine: { wheelbase: { unit: string; value: number } };
+  };
+  const { value } = job.machine.wheelbase;
+  job.machine.wheelbase.unit = 'kg';
+  await drop(page, 'mine.json', JSON.stringify(job));
+  await page.getByRole('button', { name: 'Mend it on the page' }).click();
+  const needed = page.locator('.problem-list');
+  await needed.getByText('the unit of a mass; for a length it is mm, cm, m or in.').waitFor();
+  await needed.getByRole('button', { name: 'Go to the field' }).click();
+  const sheet = page.getByRole('dialog');
+  await sheet.waitFor();
+  const field = page.locator('[id="machine.wheelbase"]');
+  expect(await field.textContent()).toContain(`${value} kg`);
+  await sheet.getByRole('button', { name: `Write ${value}` }).click();
+  await needed.waitFor({ state: 'detached' });
+  await planned(page);
+  const { wheelbase } = jobOf(await savedText(page)).machine;
+  expect(wheelbase).toMatchObject({ value, unit: 'mm' });
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
 /** Lets a file fall onto the page, as from a folder beside it. */
 async function drop(page: Page, name: string, text: string): Promise<void> {
   const dataTransfer = await page.evaluateHandle(
