@@ -109,6 +109,40 @@ test.each(ways)('by %s, a wanted sag aimed higher', async (way) => {
   await context.close();
 });
 
+test.each(ways)('by %s, a load weighed on two scales, and listed again', async (way) => {
+  const { context, page, errors } = await visit(desk);
+  const press = hands[way];
+  await press(page.getByRole('group', { name: 'Loads' }).getByRole('button', { name: /^the fortnight/ }));
+  await press(page.getByRole('button', { name: 'Load E', exact: true }));
+  await press(page.locator('summary', { hasText: 'Weighed on scales instead' }));
+  const goBy = page.getByRole('button', { name: 'Go by the scales' });
+  for (const [end, figure] of [
+    ['front', '207'],
+    ['rear', '372.5'],
+  ] as const) {
+    expect(await goBy.isDisabled()).toBe(true);
+    await press(page.locator(`[id="weighed.${end}"] [data-field-face]`));
+    await page.keyboard.type(figure);
+    await press(page.getByRole('button', { name: `Write ${figure}` }));
+  }
+  await press(goBy);
+  const list = page.getByRole('button', { name: 'List what is aboard instead' });
+  await list.waitFor();
+  await expectAs(
+    page,
+    changed((job) => {
+      const { aboard: _listed, ...rest } = job.loadCases.fortnight as { aboard: object };
+      const scales = { front: { value: 207, unit: 'kg' }, rear: { value: 372.5, unit: 'kg' } };
+      job.loadCases.fortnight = { ...rest, scales } as Changeable<JobDocument['loadCases'][string]>;
+    }),
+  );
+  await press(page.getByRole('button', { name: 'Load E', exact: true }));
+  await press(list);
+  await expectAs(page, demo);
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
 test('a rate typed in lbf/in stands there in each unit, and comes back from the file as it was typed', async () => {
   const { context, page, errors } = await visit(desk);
   await page.getByRole('button', { name: 'This machine' }).click();

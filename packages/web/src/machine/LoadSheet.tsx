@@ -8,6 +8,7 @@ import { FuelFields } from './FuelFields.tsx';
 import { LimitList } from './LimitList.tsx';
 import { LoadKeys } from './LoadKeys.tsx';
 import { ScaleFields } from './ScaleFields.tsx';
+import { ScalesInstead } from './ScalesInstead.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
 import type { SheetProps } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';
@@ -49,7 +50,10 @@ export default function LoadSheet({ view, load, onChoose, onSheet }: SheetProps)
       {'scales' in loadCase ? (
         <ScaleFields view={view} load={id} />
       ) : (
-        <ThingList load={load} onSheet={onSheet} />
+        <>
+          <ThingList load={load} onSheet={onSheet} />
+          <ScalesInstead key={id} load={id} name={loadCase.name} />
+        </>
       )}
       {!load.things.some(({ kind }) => kind === 'fuel') && (
         <FuelFields view={view} load={id} onSheet={onSheet} />

@@ -166,6 +166,13 @@ export const load = {
   notRidden: 'Not ridden yet: it is looked at, but does not choose the spring.',
   scale: { front: 'Front scale, all aboard', rear: 'Rear scale, all aboard' },
   addedHeight: 'How high what is aboard lies',
+  weighed: 'Weighed on scales instead',
+  weighedNote:
+    'Read both wheels with all of it aboard. The scales then stand for what is listed here; the list can be had back.',
+  weigh: 'Go by the scales',
+  didWeigh: (name: string) => `scales for ${name}`,
+  list: 'List what is aboard instead',
+  listed: (name: string) => `list of ${name}`,
   firstThing: 'New load',
   figures: 'This machine’s figures',
   copy: 'Copy this load',
