@@ -31,6 +31,21 @@ describe('parcels', () => {
     expect(parcelsOf(carried).map(({ id }) => id)).toEqual([box.id]);
   });
 
+  it('are one case where a case and what is in it are two things', () => {
+    // The shell lies on the carrier with its mass centre low; what is in it is said to stand on the shell.
+    const shell = {
+      ...nineThings.find((thing) => thing.id === 'top box')!,
+      place: 'rack' as const,
+      heightMm: 930,
+    };
+    const stove = { ...shell, id: 'stove', place: 'rear box' as const, heightMm: 1020, standsOn: shell.id };
+    const carrier = nineThings.find((thing) => thing.id === 'carrier')!;
+    const parcels = parcelsOf([carrier, shell, stove]);
+    expect(parcels.map(({ id }) => id)).toEqual(['stove']);
+    expect(parcels[0]!.bottomMm).toBeLessThanOrEqual(carrier.heightMm);
+    expect(parcels[0]!.topMm).toBeGreaterThan(stove.heightMm);
+  });
+
   it('hang in the air over what they stand on where their mass centres lie too high for a box', () => {
     const high = nineThings.map((thing) => (thing.id === 'bed roll' ? { ...thing, heightMm: 1500 } : thing));
     expect(by('bed roll', high).bottomMm).toBeGreaterThan(by('bed roll', high).floorMm! + 100);

@@ -55,16 +55,32 @@ export function parcelsOf(carried: readonly Carried[]): readonly Parcel[] {
     under.kind === 'item' ? visit(under, depth + 1).topMm : under.kind === 'place' ? under.heightMm : null;
   const items = carried.filter((thing) => thing.kind === 'item');
   for (const item of items) visit(item, 0);
+  for (const item of items) caseAround(item, parcels, carried);
   return items
+    .filter((item) => parcels.has(item.id))
     .filter((item) => !isPackedIn(item, parcels.get(item.standsOn ?? ''), carried))
     .map((item) => parcels.get(item.id)!);
 }
 
-/** Not where that one is said to stand on it in turn: then both are drawn. */
+/** A hard case with its mass centre close over what it stands on is the case of that too: one outline for both. */
+function caseAround(item: Carried, parcels: Map<string, Parcel>, carried: readonly Carried[]): void {
+  const [own, under] = [parcels.get(item.id), parcels.get(item.standsOn ?? '')];
+  if (own === undefined || under === undefined || !isHard(item.place) || isHard(under.place)) return;
+  if (item.heightMm - under.topMm >= FLAT / 2 || standOnEachOther(item, under, carried)) return;
+  const [, usual] = USUAL[item.place];
+  const { bottomMm, floorMm } = under;
+  parcels.set(item.id, { ...own, bottomMm, topMm: item.heightMm + usual / 2, floorMm });
+  parcels.delete(under.id);
+}
+
 function isPackedIn(item: Carried, under: Parcel | undefined, carried: readonly Carried[]): boolean {
-  if (under === undefined || !isHard(under.place)) return false;
-  const isMutual = carried.some((thing) => thing.id === under.id && thing.standsOn === item.id);
-  return !isMutual && item.heightMm > under.bottomMm && item.heightMm < under.topMm;
+  if (under === undefined || !isHard(under.place) || standOnEachOther(item, under, carried)) return false;
+  return item.heightMm > under.bottomMm && item.heightMm < under.topMm;
+}
+
+/** Where each is said to stand on the other, neither is in the other and both are drawn. */
+function standOnEachOther(item: Carried, under: Parcel, carried: readonly Carried[]): boolean {
+  return carried.some((thing) => thing.id === under.id && thing.standsOn === item.id);
 }
 
 function isHard(place: Carried['place']): boolean {

@@ -204,6 +204,42 @@ describe('a machine to scale', () => {
     expect(rearWheel.loadedRadius).toBeGreaterThan(rearWheel.radius);
   });
 
+  it('has its body over each axle by what the travel leaves: H − R − z, seen along the body', () => {
+    // Straight travel, no pivot: the rear axle is at (0, R + z) in the body, the front one at (L − z tan rake, R + z).
+    // Two points over them at the height H stand (H − R − z) cos θ higher than the axles: rotation, nothing else.
+    const plain: MachineFigures = { ...tourer, pivot: null };
+    const travels = fc.integer({ min: 0, max: 120 });
+    fc.assert(
+      fc.property(travels, travels, (rear, front) => {
+        const stance = stanceOn(plain, rear, front, 14, 10);
+        const point = (id: string, xMm: number): Carried => ({ ...nineThings[2]!, id, xMm, heightMm: 900 });
+        const overFront = plain.wheelbaseMm - front * Math.tan(plain.rake!);
+        const carried = [point('rear', 0), point('front', overFront)];
+        const marks = sideView({ ...input, machine: plain, stance, carried }, TABLET);
+        const above = (id: string, axleY: number) =>
+          (axleY - marks.dots.find((dot) => dot.id === id)!.at.y) / marks.pxPerMm;
+        expect(above('rear', marks.rearWheel.axle.y)).toBeCloseTo(
+          (900 - 322 - rear) * Math.cos(stance.pitch),
+          5,
+        );
+        expect(above('front', marks.frontWheel.axle.y)).toBeCloseTo(
+          (900 - 312 - front) * Math.cos(stance.pitch),
+          5,
+        );
+      }),
+      { seed: 37, numRuns: 60 },
+    );
+  });
+
+  it('has both wheels’ radii and the mass centre where the figures say', () => {
+    const marks = sideView({ ...input, stance: LEVEL }, DESK);
+    const { rearWheel, frontWheel, massCentre, pxPerMm, groundY } = marks;
+    expect(rearWheel.radius / pxPerMm).toBeCloseTo(322, 6);
+    expect(frontWheel.radius / pxPerMm).toBeCloseTo(312, 6);
+    expect((massCentre!.x - rearWheel.axle.x) / pxPerMm).toBeCloseTo(600, 6);
+    expect((groundY - massCentre!.y) / pxPerMm).toBeCloseTo(745, 6);
+  });
+
   it('sinks at the rear as the rear wheel moves up into it', () => {
     const seatOf = (travel: number) => {
       const stance = stanceOn(tourer, travel, 40, 15, 10);
