@@ -14,7 +14,10 @@ import { energyAt } from '@sagwright/model/statics/gradient';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
 import { frictionBand, type Rest, restOf } from '@sagwright/model/statics/rest';
+import { parseJob } from '@sagwright/records/read';
+import { planJob } from '@sagwright/workbench/path';
 import { describe, expect, test } from 'vitest';
+import { documentOf, idOf } from './energy-minimised-machines/document.ts';
 import {
   type ExpectedRest,
   type Fixture,
@@ -101,6 +104,38 @@ describe.each([
       within(band?.[end].most, expected[end].travel_after_pressing, TRAVEL);
     }
   });
+});
+
+/** The same two machines by the technician's way: typed as documents, read, planned. Units cost a digit, no more. */
+describe.each(['tourer_twin_two_aboard', 'adventure_linkage'])('%s, typed as a document', (name) => {
+  const given = fixture(name);
+  const read = parseJob(documentOf(given));
+  if (!read.ok) throw new Error(read.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+  const planned = planJob(read.job);
+  if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join('\n'));
+  const { statics } = given.expected;
+
+  test('has the reference travel that follows from its points', () => {
+    within(planned.inputs.question.machine.rear.referenceTravel, statics.reference_travels.rear, TRAVEL);
+  });
+
+  test.each(given.case.load_cases.map((load) => load.name))(
+    '%s: both ends rest where they should',
+    (load) => {
+      const { asFound } = planned.plan.loadCases.find(({ loadCase }) => loadCase === idOf(load))!;
+      if (asFound.answer.kind !== 'rest') throw new Error(asFound.answer.kind);
+      const expected = statics.load_cases[load]!;
+      for (const end of ['rear', 'front'] as const) {
+        within(asFound.answer.rest[end].travel, expected[end].travel, TRAVEL);
+        within(asFound.answer.rest[end].motionRatio, expected[end].motion_ratio, RELATIVE);
+        within(
+          asFound.answer.rest[end].wheelRate,
+          expected[end].wheel_rate,
+          RELATIVE * expected[end].wheel_rate,
+        );
+      }
+    },
+  );
 });
 
 function atRest(given: Fixture, load: string): { rest: Rest; prepared: Prepared } {

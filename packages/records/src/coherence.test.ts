@@ -95,6 +95,48 @@ describe('travel', () => {
     },
   ];
 
+  const at = (x: number, height: number) => ({ x: mm(x), height: mm(height) });
+  const pointed: readonly Change[] = [
+    [travel, { kind: 'direct', armEye: at(60, 365), frameEye: at(150, 675) }],
+    ['machine.rear.pivot', at(560, 365)],
+    ['machine.rear.tyre', { radius: mm(318) }],
+    ['machine.rear.shock.length', mm(323)],
+  ];
+
+  test('by hard points has a pivot, a tyre radius and a shock length to stand on', () => {
+    expect(problemsWith(...pointed)).toEqual([]);
+    const without = (path: string) => problemsWith(...pointed, [path, undefined]);
+    expect(without('machine.rear.pivot')).toEqual(['machine.rear.pivot: pointsNeed']);
+    expect(without('machine.rear.tyre')).toEqual(['machine.rear.tyre.radius: pointsNeed']);
+    expect(without('machine.rear.shock.length')).toEqual(['machine.rear.shock.length: pointsNeed']);
+    expect(messageWith(...pointed, ['machine.rear.pivot', undefined])).toBe(
+      "Machine, rear, pivot: missing; hard points need the swingarm's pivot, which they turn about. Add it, or give the travel as a ratio or by rows.",
+    );
+  });
+
+  test('by hard points says itself where it was read', () => {
+    expect(problemsWith(...pointed, ['machine.rear.measuredAt', mm(20)])).toEqual([
+      'machine.rear.measuredAt: followsFromPoints',
+    ]);
+  });
+
+  test('by a linkage names what each part is on, and every part', () => {
+    const linkage = {
+      kind: 'linkage',
+      rocker: { on: 'frame', pivot: at(553, 308), pin: at(457, 254) },
+      linkEnd: at(401, 357),
+      rockerEye: at(399, 242),
+      farEye: { on: 'frame', ...at(534, 564) },
+    };
+    const [, ...others] = pointed;
+    expect(problemsWith([travel, linkage], ...others)).toEqual([]);
+    const { linkEnd: _, ...unlinked } = linkage;
+    expect(problemsWith([travel, unlinked], ...others)).toEqual([`${travel}.linkEnd: missing`]);
+    expect(problemsWith([travel, linkage], ...others, [`${travel}.farEye.on`, 'rocker'])).toEqual([
+      `${travel}.farEye.on: wrongWord`,
+    ]);
+  });
+
   test('by table has the wheel rise and the shock get shorter', () => {
     expect(problemsWith(table([0, 330], [40, 310], [80, 288]))).toEqual([]);
     expect(problemsWith(table([0, 330], [40, 310], [30, 300]))).toEqual([

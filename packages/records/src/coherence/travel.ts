@@ -5,6 +5,7 @@ import { siOf } from '../schema/quantity.ts';
 import type { Shock } from '../schema/struts.ts';
 import { rangeInWords } from '../wording/range.ts';
 import { asTyped, isBelow } from './compare.ts';
+import { hardPointProblems } from './hardPoints.ts';
 import { notFalling, notRising } from './tables.ts';
 
 const path = ['machine', 'rear', 'travel'] as const;
@@ -26,13 +27,18 @@ export function* travelProblems(rear: Rear): Generator<Problem> {
       break;
     case 'taped':
       yield* tapedProblems(travel);
+      break;
+    case 'direct':
+    case 'linkage':
+      yield* hardPointProblems(rear);
+      return;
   }
   yield* lengthProblems(rear.shock, travel);
 }
 
 /**
  * Total wheel travel [m] that a rear end can have, as far as it is told: stroke by the ratio, or the table's last row.
- * Undefined where the stroke is not given, or where a tape may have stopped short of the end.
+ * Undefined where the stroke is not given, where a tape may have stopped short of the end, and where hard points say it.
  */
 export function wheelTravelOf({ travel, shock }: Rear): number | undefined {
   switch (travel.kind) {
@@ -43,6 +49,8 @@ export function wheelTravelOf({ travel, shock }: Rear): number | undefined {
     case 'table':
       return Math.max(...travel.rows.map(({ wheel }) => siOf(wheel)));
     case 'taped':
+    case 'direct':
+    case 'linkage':
       return undefined;
   }
 }

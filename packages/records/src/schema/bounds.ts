@@ -36,6 +36,8 @@ export const bounds = {
   wheelTravel: { dimension: 'length', least: 0, most: 0.5 },
   stroke: { dimension: 'length', least: 0.01, most: 0.4 },
   shockLength: { dimension: 'length', least: 0.1, most: 0.8 },
+  sideways: { dimension: 'length', least: 0, most: 0.3 },
+  drivePitch: { dimension: 'length', least: 0.004, most: 0.04 },
   lengthChange: { dimension: 'length', least: -0.1, most: 0.1 },
 
   // Forces beside the spring

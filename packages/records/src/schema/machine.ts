@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import { descriptions } from './descriptions.ts';
+import { drive } from './drive.ts';
+import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
 import { id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
@@ -33,6 +35,9 @@ const travel = z.discriminatedUnion('kind', [
   }),
   /** Taped on the machine: a smooth curve is fitted, with its ±. */
   z.strictObject({ kind: z.literal('taped'), points: members(z.strictObject({ order, ...travelRow })) }),
+  /** Hard points: the places of eyes, rocker and link in the reference attitude. */
+  directPoints,
+  linkagePoints,
 ]);
 
 const rear = z.strictObject({
@@ -43,6 +48,8 @@ const rear = z.strictObject({
   pivot: z.exactOptional(point),
   /** Wheel travel at which wheelbase, heights and places were read. */
   measuredAt: z.exactOptional(quantities.wheelTravel),
+  /** Left out: not known, and no squat is told. */
+  drive: z.exactOptional(drive),
   shock,
 });
 
@@ -98,6 +105,8 @@ export const machine = z.strictObject({
 
 export type Tyre = Immutable<z.infer<typeof tyre>>;
 export type Travel = Immutable<z.infer<typeof travel>>;
+/** Travel known by hard points. */
+export type Points = Extract<Travel, { kind: 'direct' | 'linkage' }>;
 export type Rear = Immutable<z.infer<typeof rear>>;
 export type Front = Immutable<z.infer<typeof front>>;
 export type Place = Immutable<z.infer<typeof place>>;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { Machine } from '../schema/machine.ts';
+import type { Drive } from '../schema/drive.ts';
+import type { Machine, Rear } from '../schema/machine.ts';
 import type { EndSetting } from '../schema/setups.ts';
 import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
 import {
@@ -9,6 +10,7 @@ import {
   arbitraryThing,
   listOf,
 } from './arbitraryLoads.ts';
+import { arbitraryPoints, type PointedRear } from './arbitraryPoints.ts';
 import { arbitraryQuantity as quantity } from './arbitraryQuantity.ts';
 import { arbitrarySpring } from './arbitrarySprings.ts';
 import {
@@ -107,13 +109,21 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         shock: arbitraryShock(shockSize),
         fork: arbitraryFork(forkSize),
         travel: arbitraryTravel(shockSize),
+        drive: fc.option(arbitraryDrive, { freq: 2, nil: undefined }),
+        pointed: fc.option(arbitraryPoints(shockSize.stroke), { freq: 1 }),
         wheels: fc.tuple(arbitraryWheel, arbitraryWheel),
         pivot: fc.record({ x: quantity('length', 0.45, 0.6), height: quantity('length', 0.32, 0.46) }),
         rear: arbitraryFitting('rear', shockSize),
         front: arbitraryFitting('front', forkSize),
       })
-      .map(({ count, hasFork, shock, fork, travel, wheels, pivot, rear, front }) => ({
-        rear: { ...wheels[0], travel, pivot, shock: { count, ...shock, adjuster: rear.adjuster } },
+      .map(({ count, hasFork, shock, fork, travel, drive, pointed, wheels, pivot, rear, front }) => ({
+        rear: byPoints(pointed, {
+          ...wheels[0],
+          travel,
+          pivot,
+          ...(drive === undefined ? {} : { drive }),
+          shock: { count, ...shock, adjuster: rear.adjuster },
+        }),
         front: { ...wheels[1], ...(hasFork ? { fork: { ...fork, adjuster: front.adjuster } } : {}) },
         springs: { ...rear.springs, ...(hasFork ? front.springs : {}) },
         asFound: { rear: rear.sides[count], ...(hasFork ? { front: front.sides[2] } : {}) },
@@ -121,6 +131,29 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
       })),
   );
 }
+
+/** The same rear known by its hard points; as it is where there are none. */
+function byPoints(pointed: PointedRear | null, { measuredAt, ...rear }: Rear): Rear {
+  if (pointed === null) return { ...rear, ...(measuredAt === undefined ? {} : { measuredAt }) };
+  const { travel, pivot, radius, length } = pointed;
+  const { lengthAdjuster: _, ...shock } = rear.shock;
+  return { ...rear, travel, pivot, tyre: { ...rear.tyre, radius }, shock: { ...shock, length } };
+}
+
+const arbitraryTeeth = fc.record({
+  front: fc.integer({ min: 15, max: 34 }),
+  rear: fc.integer({ min: 38, max: 70 }),
+});
+
+const arbitraryDrive: fc.Arbitrary<Drive> = fc.oneof(
+  fc.constant({ kind: 'shaft' as const }),
+  fc.record({
+    kind: fc.constantFrom('chain' as const, 'belt' as const),
+    frontSprocket: fc.record({ x: quantity('length', 0.6, 0.72), height: quantity('length', 0.33, 0.46) }),
+    pitch: quantity('length', 0.0127, 0.0159),
+    teeth: arbitraryTeeth,
+  }),
+);
 
 const arbitraryWheel = fc.record(
   {

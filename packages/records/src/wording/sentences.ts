@@ -82,6 +82,10 @@ export const sentences = {
     `the shock goes from ${longest} to ${shortest}, which is more than its stroke of ${stroke} allows. One of them is wrong.`,
   beyondLength: (longest: string, length: string) =>
     `the shock is up to ${longest} long, but fully out it is ${length} eye to eye. One of the two is wrong.`,
+  pointsNeed: (what: string) =>
+    `missing; hard points need ${what}. Add it, or give the travel as a ratio or by rows.`,
+  followsFromPoints: () =>
+    "the hard points and the shock's length already say at which wheel travel they were read. Remove it.",
   tooMuchTravel: (travel: string, range: string) =>
     `stroke and ratio together give ${travel} of wheel travel; allowed: ${range}. Is it wheel per shock (leverage) or shock per wheel (motion)?`,
   gasTooSmall: (volume: string, swept: string) =>

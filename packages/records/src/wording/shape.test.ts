@@ -104,7 +104,7 @@ describe('the shape of a job', () => {
 
   test('refuses a kind of travel, spring or adjuster that it does not know', () => {
     expect(problemsWith(['machine.rear.travel.kind', 'levrage'])[0]).toContain(
-      'machine.rear.travel.kind | Machine, rear, travel, kind: found "levrage"; allowed: leverage, motion, table or taped. Did you mean leverage?',
+      'machine.rear.travel.kind | Machine, rear, travel, kind: found "levrage"; allowed: leverage, motion, table, taped, direct or linkage. Did you mean leverage?',
     );
     expect(problemsWith(['machine.rear.shock.adjuster', {}])[0]).toContain('missing; collar, cap, cam');
   });

@@ -1,5 +1,6 @@
 import type { FirstMoments } from '@sagwright/model/masses/pointMass';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from '@sagwright/model/plan/question';
+import type { FinalDriveSI } from '@sagwright/model/rear/finalDrive';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { weigh, weighLoad } from '@sagwright/model/statics/weighing';
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
@@ -11,6 +12,7 @@ import type { TargetSet } from '@sagwright/records/schema/targets';
 import { adjusterOf } from './adjusters.ts';
 import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
+import { driveOf } from './drive.ts';
 import { limitsFigures } from './limits.ts';
 import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
@@ -22,6 +24,8 @@ import { targetSetInUse, wantedOfLoad } from './targets.ts';
 /** A job made into a question for the physics, with every figure that went into it. */
 export interface Inputs {
   readonly question: PlanQuestion;
+  /** Null where nobody said how the rear wheel is driven. */
+  readonly drive: FinalDriveSI | null;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
   readonly notes: readonly Note[];
@@ -45,6 +49,8 @@ export function inputsOf(job: JobDocument): InputsResult {
   const desk: Desk = { job, take, problems, notes };
   const parts = partsOf(job);
   const converted = convert(desk, parts);
+  if (problems.length > 0) return { ok: false, problems };
+  const drive = driveOf(desk, converted.machine.machine.rear);
   if (problems.length > 0) return { ok: false, problems };
   if (job.machine.ridingHeightControl !== undefined && job.machine.ridingHeightControl !== 'none') {
     note(desk, 'riding height control', 'machine.ridingHeightControl');
@@ -77,7 +83,7 @@ export function inputsOf(job: JobDocument): InputsResult {
     front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
-  return { ok: true, inputs: { question, figures: take.figures, notes, targetSet } };
+  return { ok: true, inputs: { question, drive, figures: take.figures, notes, targetSet } };
 }
 
 function weighedMachine(desk: Desk, converted: Converted): MachineSI | null {

@@ -1,13 +1,12 @@
-import type { AxlePathSI } from '@sagwright/model/rear/axlePath';
 import type { EndSI } from '@sagwright/model/statics/machine';
 import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
 import type { Tyre } from '@sagwright/records/schema/machine';
-import { siOf } from '@sagwright/records/schema/quantity';
 import { unsprungShare } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
+import { measuredAtOf } from './measuredAt.ts';
+import { rearMotion } from './rearMotion.ts';
 import { legAir, rubberOf, shockGas, topOutOf } from './struts.ts';
-import { rearKinematics, wheelTravel } from './travel.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */
 export interface MachineFigures {
@@ -87,18 +86,13 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
     'tyreRadius',
     'tyreRadiusRear',
   );
-  const kinematics = rearKinematics(desk, rear.travel, shock);
-  const travelMax = wheelTravel(desk, kinematics, strokeMax);
-  const measuredAt = measuredAtOf(desk, 'rear', travelMax);
   return {
     figures,
     end: {
       unsprung: unsprungOf(desk, 'rear', weighing),
       tyre: { radius, rate: tyreRate(desk, 'rear', rear.tyre) },
-      referenceTravel: measuredAt,
       strokeMax,
-      kinematics,
-      axlePath: axlePathOf(desk, radius, measuredAt, travelMax - measuredAt),
+      ...rearMotion(desk, radius, strokeMax),
       struts: figures.struts.map((strut) => ({ ...strut, ...shared })),
     },
   };
@@ -173,45 +167,4 @@ function unsprungOf(desk: Desk, end: 'rear' | 'front', weighing: WeighingSI): nu
 function tyreRate(desk: Desk, end: 'rear' | 'front', tyre: Tyre | undefined): number {
   const assumption = end === 'rear' ? 'tyreRateRear' : 'tyreRateFront';
   return desk.take.orAssumed(`machine.${end}.tyre.rate`, tyre?.rate, 'tyreRate', assumption);
-}
-
-/** How far the wheel drops below where the pivot was measured, fully out, and rises above it at full travel [m]. */
-function axlePathOf(desk: Desk, radius: number, drop: number, rise: number): AxlePathSI {
-  const { take, job } = desk;
-  const { pivot } = job.machine.rear;
-  if (pivot === undefined) {
-    note(desk, 'axle path straight', 'machine.rear.pivot');
-    return { kind: 'straight' };
-  }
-  const { wheelbase } = job.machine;
-  const pivotX = take.known('machine.rear.pivot.x', pivot.x, 'geometry');
-  const pivotHeight = take.known('machine.rear.pivot.height', pivot.height, 'geometry');
-  const arm = Math.hypot(pivotX, pivotHeight - radius);
-  const furthest = Math.max(Math.abs(radius + rise - pivotHeight), Math.abs(radius - drop - pivotHeight));
-  const ahead = wheelbase === undefined || pivotX <= siOf(wheelbase);
-  if (!(pivotX > 0.15) || !ahead || !(furthest < 0.9 * arm)) {
-    impossible(
-      desk,
-      'machine.rear.pivot',
-      `Swingarm pivot: ${(pivotX * 1000).toFixed(0)} mm ahead of the rear axle and ${(pivotHeight * 1000).toFixed(0)} mm high; it must lie 150 mm or more ahead, behind the front axle, and the arm must be long enough for ${((rise + drop) * 1000).toFixed(0)} mm of wheel travel.`,
-    );
-  }
-  return { kind: 'circle', pivotX, pivotHeight };
-}
-
-/** By how much the travel at which the machine was measured may lie past what the wheel has: both are taped or rounded [m]. */
-const PAST_TRAVEL = 0.005;
-
-/** Wheel travel [m] at which heights and places were read; 0, fully out, where nothing is said. */
-function measuredAtOf(desk: Desk, end: 'rear' | 'front', travelMax: number): number {
-  const typed = desk.job.machine[end].measuredAt;
-  const measuredAt = typed === undefined ? 0 : siOf(typed);
-  if (measuredAt > travelMax + PAST_TRAVEL) {
-    impossible(
-      desk,
-      `machine.${end}.measuredAt`,
-      `Measured at ${(measuredAt * 1000).toFixed(0)} mm of ${end} wheel travel, but by its stroke, typed or assumed, the wheel has ${(travelMax * 1000).toFixed(0)} mm. Check both.`,
-    );
-  }
-  return measuredAt;
 }

@@ -2,11 +2,12 @@ import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic'
 import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
 import { type RatioSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
-import type { Travel } from '@sagwright/records/schema/machine';
+import type { Points, Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { Shock } from '@sagwright/records/schema/struts';
 import { differenceToSI } from '@sagwright/records/units';
 import { type Desk, impossible, note } from './desk.ts';
+import { lengthened } from './shockLength.ts';
 import { defaultWidth } from './widths.ts';
 
 const PATH = 'machine.rear.travel';
@@ -15,7 +16,7 @@ const PATH = 'machine.rear.travel';
  * How the rear wheel moves its shock. Travel is counted from where the shock has its length, eye to eye, fully out; where
  * that is not known, from the lowest wheel of a table or of taped points.
  */
-export function rearKinematics(desk: Desk, travel: Travel, shock: Shock): RatioSI {
+export function rearKinematics(desk: Desk, travel: Exclude<Travel, Points>, shock: Shock): RatioSI {
   const { take } = desk;
   switch (travel.kind) {
     case 'leverage':
@@ -164,11 +165,6 @@ function startOfTaped(desk: Desk, shock: Shock, c0: number, c1: number, c2: numb
     `Length of the shock: ${(extended * 1000).toFixed(1)} mm fully out, but on the curve through the taped points it never gets so long. Check the length, and tape with the wheel further out.`,
   );
   return null;
-}
-
-/** What a length adjuster adds to the shock's own length [m]. */
-function lengthened({ lengthAdjuster }: Shock): number {
-  return lengthAdjuster === undefined ? 0 : siOf(lengthAdjuster.change);
 }
 
 function deviation(typed: Parameters<typeof siOf>[0]): number {

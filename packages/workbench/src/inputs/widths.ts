@@ -72,6 +72,11 @@ export const widths = {
     why: 'two tapes over one travel',
   },
   tape: { usual: mm(1), why: 'a tape read by one person' },
+  hardPoint: {
+    usual: mm(2),
+    by: { manual: mm(1), catalogue: mm(1), memory: mm(10) },
+    why: 'a place comes of two or three lengths pin to pin, each taped to about a millimetre',
+  },
   stroke: {
     usual: mm(1.5),
     by: { catalogue: mm(1), memory: mm(5) },

@@ -20,6 +20,9 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
       return say[code](end);
     case 'axle path straight':
     case 'travel carried on':
+    case 'points beyond shock':
+    case 'sideways not known':
+    case 'drive without pivot':
     case 'one diameter for bore and seal':
     case 'bushes and pivot friction zero':
     case 'fuel not known':

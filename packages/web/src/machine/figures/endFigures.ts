@@ -6,18 +6,20 @@ import { adjusterFigures } from './adjusterFigures.ts';
 import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
 import { changeCount } from './foundFigures.ts';
+import { drivePart, pointFigures } from './pointFigures.ts';
 
 const SHOCK = 'machine.rear.shock';
 const FORK = 'machine.front.fork';
 
 /** The rear: how the wheel moves the shock, the shock, and what sets its preload. */
 export function rearGroup(job: JobDocument): FigureGroup {
-  const { travel, shock } = job.machine.rear;
+  const { travel, shock, drive } = job.machine.rear;
   return {
     id: 'rear',
     title: groups.rear,
     parts: [
       { title: words.travel, figures: travelFigures(travel) },
+      ...drivePart(drive),
       {
         title: words.rear,
         figures: [
@@ -88,7 +90,7 @@ function travelFigures(travel: Travel): readonly Figure[] {
     path: `${path}.kind`,
     label: words.travelKind,
     value: travel.kind,
-    choices: Object.entries(words.travelKinds).map(([value, word]) => ({ value, word })),
+    choices: Object.entries(kindsFor(travel)).map(([value, word]) => ({ value, word })),
     change: changeTravel,
   };
   switch (travel.kind) {
@@ -106,7 +108,17 @@ function travelFigures(travel: Travel): readonly Figure[] {
         kind,
         { kind: 'rows', path: `${path}.points`, label: words.rows, columns, least: 3, held: 'members' },
       ];
+    case 'direct':
+      return [kind, ...pointFigures(['armEye', 'frameEye'])];
+    case 'linkage':
+      return [kind, ...pointFigures(['rocker.pivot', 'rocker.pin', 'linkEnd', 'rockerEye', 'farEye'])];
   }
+}
+
+/** Hard points come from a file: a rear that has them can be told otherwise, but no other is told by them here. */
+function kindsFor({ kind }: Travel): Readonly<Record<string, string>> {
+  if (kind !== 'direct' && kind !== 'linkage') return words.travelKinds;
+  return { ...words.travelKinds, [kind]: words.pointKinds[kind] };
 }
 
 function countOf(job: JobDocument): Figure {

@@ -7,6 +7,12 @@ export const notes = {
   'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',
   'travel carried on': () =>
     'Rear travel: the table does not reach from fully out to full bump; beyond its rows the ratio at its end is taken to hold.',
+  'points beyond shock': () =>
+    'Hard points: where they were read the eyes stand where the shock does not reach. With the shock off that may be so; else read them again.',
+  'sideways not known': () =>
+    'Hard points: whether the shock leans sideways is not known; it is taken to stand in the plane of the wheel.',
+  'drive without pivot': () =>
+    'Final drive: no squat and no tightest point without the place of the swingarm pivot.',
   'one diameter for bore and seal': () =>
     'Fork air: one diameter stands for bore and seal; near full travel its force can be 20 % off.',
   'bushes and pivot friction zero': () => 'Rubber bushes and pivot friction are taken as nothing.',

@@ -1,0 +1,124 @@
+import type { HardPoint, HardPointsSI } from '@sagwright/model/rear/hardPoints';
+import { surveyRear } from '@sagwright/model/rear/survey';
+import { bounds } from '@sagwright/records/schema/bounds';
+import type { Points, Rear } from '@sagwright/records/schema/machine';
+import { type Desk, impossible, note } from './desk.ts';
+import type { RearMotion } from './rearMotion.ts';
+import { lengthened } from './shockLength.ts';
+import { tellStuck } from './stuckRear.ts';
+
+const PATH = 'machine.rear.travel';
+
+/**
+ * How far stroke and extended length may be moved on and the rear still move [m]: so that the small steps by which the
+ * doubt of each figure is followed have an answer too.
+ */
+const TO_SPARE = 1e-4;
+
+/**
+ * How a rear moves that is known by its hard points. It is surveyed first: what cannot move through the whole stroke is
+ * told with its place and figure, and is null; the reference travel follows.
+ */
+export function pointsMotion(
+  desk: Desk,
+  travel: Points,
+  radius: number,
+  strokeMax: number,
+): RearMotion | null {
+  const { rear } = desk.job.machine;
+  const points = pointsOf(desk, travel, rear);
+  const arm = {
+    kind: 'circle' as const,
+    pivotX: desk.take.known('machine.rear.pivot.x', rear.pivot!.x, 'hardPoint'),
+    pivotHeight: desk.take.known('machine.rear.pivot.height', rear.pivot!.height, 'hardPoint'),
+  };
+  const survey = surveyRear({ points, arm, axleHeight: radius }, strokeMax);
+  if (survey.kind !== 'moves') {
+    tellStuck(desk, survey, points, strokeMax);
+    return null;
+  }
+  const further = surveyRear({ points: longer(points), arm, axleHeight: radius }, strokeMax + 2 * TO_SPARE);
+  if (further.kind !== 'moves') {
+    tellStuck(desk, further, points, strokeMax);
+    return null;
+  }
+  if (survey.travelMax > bounds.wheelTravel.most) tellTravel(desk, survey.travelMax);
+  tellEyes(desk, survey.eyeToEye, damperSpan(points, strokeMax));
+  return { kinematics: points, axlePath: arm, referenceTravel: survey.referenceTravel };
+}
+
+function longer(points: HardPointsSI): HardPointsSI {
+  const { damper } = points;
+  return { ...points, damper: { ...damper, extendedLength: damper.extendedLength + TO_SPARE } };
+}
+
+function pointsOf(desk: Desk, travel: Points, { shock }: Rear): HardPointsSI {
+  const { take } = desk;
+  const at = (path: string, { x, height }: Place): HardPoint => ({
+    x: take.known(`${PATH}.${path}.x`, x, 'hardPoint'),
+    height: take.known(`${PATH}.${path}.height`, height, 'hardPoint'),
+  });
+  if (travel.sideways === undefined) note(desk, 'sideways not known', `${PATH}.sideways`);
+  const damper = {
+    extendedLength: take.known('machine.rear.shock.length', shock.length!, 'tape') + lengthened(shock),
+    sideways: travel.sideways === undefined ? 0 : take.known(`${PATH}.sideways`, travel.sideways, 'tape'),
+  };
+  if (travel.kind === 'direct') {
+    const { armEye, frameEye } = travel;
+    return { kind: 'direct', damper, armEye: at('armEye', armEye), frameEye: at('frameEye', frameEye) };
+  }
+  const { rocker, linkEnd, rockerEye, farEye } = travel;
+  return {
+    kind: 'linkage',
+    damper,
+    rocker: {
+      on: rocker.on,
+      pivot: at('rocker.pivot', rocker.pivot),
+      pin: at('rocker.pin', rocker.pin),
+    },
+    linkEnd: at('linkEnd', linkEnd),
+    rockerEye: at('rockerEye', rockerEye),
+    farEye: { on: farEye.on, ...at('farEye', farEye) },
+  };
+}
+
+type Place = NonNullable<Rear['pivot']>;
+
+function tellTravel(desk: Desk, travelMax: number): void {
+  impossible(
+    desk,
+    PATH,
+    `Hard points: the stroke gives ${inMm(travelMax)} of wheel travel; allowed: up to ${inMm(bounds.wheelTravel.most)}. Check the points and the stroke.`,
+  );
+}
+
+/** By how much more than the shock reaches its eyes may have been read apart, and it still be the tape [m]. */
+const TAPE = 0.002;
+
+interface Span {
+  readonly shortest: number;
+  readonly longest: number;
+}
+
+function damperSpan({ damper }: HardPointsSI, strokeMax: number): Span {
+  return { shortest: damper.extendedLength - strokeMax, longest: damper.extendedLength };
+}
+
+/**
+ * Points read where the shock cannot be were read with the shock off, which is said; further off than a whole stroke they
+ * are of another shock, or mistaken.
+ */
+function tellEyes(desk: Desk, eyeToEye: number, { shortest, longest }: Span): void {
+  const off = Math.max(eyeToEye - longest, shortest - eyeToEye);
+  if (off > longest - shortest) {
+    impossible(
+      desk,
+      'machine.rear.shock.length',
+      `Length of the shock: ${inMm(longest)} fully out and ${inMm(shortest)} fully in, but by the hard points its eyes stand ${inMm(eyeToEye)} apart. Check the length, and the places of both eyes.`,
+    );
+  } else if (off > TAPE) note(desk, 'points beyond shock', PATH);
+}
+
+function inMm(length: number): string {
+  return `${(length * 1000).toFixed(1)} mm`;
+}
