@@ -1,5 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { lazy, memo, Suspense, useState } from 'react';
+import { lazy, memo, Suspense, useCallback, useState } from 'react';
 import type { SetUpShown } from '../machine/drawingInputs.ts';
 import { MachineTab } from '../machine/MachineTab.tsx';
 import type { MachineSheet, OpenSheet } from '../machine/sheets.ts';
@@ -33,6 +33,8 @@ export const OpenTab = memo(function OpenTab({
     if (!wide) onLook({ tab: 'machine' });
     onSheet({ kind: 'figures', path });
   };
+  const chooseLoad = useCallback((next: string | null) => onLook({ load: next }), [onLook]);
+  const show = useCallback((next: SetUpShown) => onLook({ shown: next }), [onLook]);
   const choose = tab === 'choose' && (
     <Suspense>
       <ChooseTab view={view} onField={goToField} />
@@ -43,9 +45,9 @@ export const OpenTab = memo(function OpenTab({
     <MachineTab
       view={view}
       chosen={load}
-      onChoose={(next) => onLook({ load: next })}
+      onChoose={chooseLoad}
       shown={choose === false ? shown : besides}
-      onShow={(next) => (choose === false ? onLook({ shown: next }) : setBesides(next))}
+      onShow={choose === false ? show : setBesides}
       sheet={sheet}
       onSheet={onSheet}
       beside={choose === false ? null : choose}

@@ -43,7 +43,7 @@ export function SpringDetails(props: SpringDetailsProps) {
       <SpringReasons spring={spring} />
       <SpringHands end={end} spring={spring} view={view} onField={onField} />
       <div className="spring-details-foot">
-        {reach !== null && <AsTable table={reachLineTable(reach)} of={spring.name} />}
+        {reach !== null && <AsTable table={() => reachLineTable(reach)} of={spring.name} />}
         {planned && here.plannedBy === 'choice' ? (
           <button type="button" className="key" onClick={() => onPick(false)}>
             {words.backToSuggested}

@@ -1,13 +1,17 @@
+import { createElement, Fragment } from 'react';
 import type { TextMark } from './lettering.ts';
 
 const ANCHORS = { start: 'start', middle: 'middle', end: 'end' } as const;
 
-/** Texts of a drawing, where they were laid out. */
+/** Texts of a drawing, where they were laid out. Each is known by its place among them: when a figure changes, its text is moved and rewritten. */
 export function Lettering({ texts, className }: { texts: readonly TextMark[]; className?: string }) {
-  return texts.map((mark) => (
+  return createElement(Fragment, null, ...texts.map((mark) => letters(mark, className)));
+}
+
+function letters(mark: TextMark, className: string | undefined) {
+  return (
     <text
-      key={`${mark.text} ${mark.x} ${mark.y}`}
-      className={`lettering ${className ?? ''}`}
+      className={className === undefined ? 'lettering' : `lettering ${className}`}
       x={mark.x}
       y={mark.y}
       fontSize={mark.size}
@@ -16,5 +20,5 @@ export function Lettering({ texts, className }: { texts: readonly TextMark[]; cl
     >
       {mark.text}
     </text>
-  ));
+  );
 }

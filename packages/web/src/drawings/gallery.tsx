@@ -7,7 +7,7 @@ import { AsTable } from './AsTable.tsx';
 import { frontLadder, longLadder, reachHeadInput, reachRows, rearLadder, sideViews } from './invented.ts';
 import { LadderLegend } from './ladder/LadderLegend.tsx';
 import { TravelLadder } from './ladder/TravelLadder.tsx';
-import { ladderLanes, ladderScale, travelLadderTable } from './ladder/travelLadder.ts';
+import { ladderLanes, ladderScale, travelLadder, travelLadderTable } from './ladder/travelLadder.ts';
 import { ReachHead } from './reach/ReachHead.tsx';
 import { ReachLine } from './reach/ReachLine.tsx';
 import { reachDomain } from './reach/reachInput.ts';
@@ -42,7 +42,7 @@ function Loaded({ input, size }: { input: SideViewInput; size: { width: number; 
   return (
     <>
       <SideView input={shown} marks={sideView(shown, size)} onSelect={setSelected} />
-      <AsTable table={sideViewTable(input)} />
+      <AsTable table={() => sideViewTable(input)} />
     </>
   );
 }
@@ -57,12 +57,12 @@ function Ladders({ width }: { width: number }) {
           <TravelLadder
             key={input.lanes.length + input.end}
             input={input}
-            size={{ width: each, pxPerMm, lanes: ladderLanes([input], each, 62) }}
+            marks={travelLadder(input, { width: each, pxPerMm, lanes: ladderLanes([input], each, 62) })}
           />
         ))}
       </div>
       <LadderLegend measured />
-      <AsTable table={travelLadderTable(longLadder)} />
+      <AsTable table={() => travelLadderTable(longLadder)} />
     </section>
   );
 }
@@ -76,7 +76,7 @@ function Reaches({ width }: { width: number }) {
         <ReachLine key={row.spring} input={{ ...row, domain }} width={width} />
       ))}
       {reachRows.slice(0, 1).map((row) => (
-        <AsTable key={row.spring} table={reachLineTable({ ...row, domain })} />
+        <AsTable key={row.spring} table={() => reachLineTable({ ...row, domain })} />
       ))}
     </section>
   );

@@ -1,4 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import { memo } from 'react';
 import { SaidOnce } from '../app/SaidOnce.tsx';
 import { travelLadderSentence } from '../drawings/ladder/travelLadder.ts';
 import { ladderInput, type SetUpShown } from './drawingInputs.ts';
@@ -10,9 +11,9 @@ interface AnnounceProps {
 }
 
 /** Says once per change, aloud only, where both ends rest under the load that is looked at. */
-export function Announce({ view, load, shown }: AnnounceProps) {
+export const Announce = memo(function Announce({ view, load, shown }: AnnounceProps) {
   return <SaidOnce sentence={sentenceOf(view, load, shown)} />;
-}
+});
 
 function sentenceOf(view: PageView, load: string | null, shown: SetUpShown): string {
   const lines = (['rear', 'front'] as const).map((end) => {

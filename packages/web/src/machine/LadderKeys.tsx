@@ -1,15 +1,20 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
+import { memo } from 'react';
+import { useSame } from '../app/useSame.ts';
 import type { LadderInput } from '../drawings/ladder/ladderInput.ts';
 import { laneTargets } from '../drawings/ladder/laneTargets.ts';
 import { TravelLadder } from '../drawings/ladder/TravelLadder.tsx';
-import { type LadderSize, travelLadder } from '../drawings/ladder/travelLadder.ts';
+import { travelLadder } from '../drawings/ladder/travelLadder.ts';
 import { ladder as words } from '../words/machine.ts';
 import { ALONE, type SetUpShown } from './drawingInputs.ts';
 import type { OpenSheet } from './sheets.ts';
 
 interface LadderKeysProps {
   readonly input: LadderInput;
-  readonly size: LadderSize;
+  readonly width: number;
+  readonly pxPerMm: number;
+  /** How many lanes stand beside each other at most. */
+  readonly lanes: number;
   /** Over how many px a lane answers at least. */
   readonly target: number;
   readonly load: LoadView;
@@ -19,8 +24,10 @@ interface LadderKeysProps {
 }
 
 /** A ladder whose lanes are keys: another lane is looked at, the chosen one opens where its wheel rests. */
-export function LadderKeys({ input, size, target, load, shown, onChoose, onSheet }: LadderKeysProps) {
-  const { lanes, width, height } = travelLadder(input, size);
+export const LadderKeys = memo(function LadderKeys(props: LadderKeysProps) {
+  const { input, width, pxPerMm, target, load, shown, onChoose, onSheet } = props;
+  const marks = useSame(travelLadder(input, { width, pxPerMm, lanes: props.lanes }));
+  const { lanes, height } = marks;
   const setUp = load.planned === null ? 'asFound' : shown;
   const targets = laneTargets(
     lanes.map(({ column }) => column),
@@ -34,7 +41,7 @@ export function LadderKeys({ input, size, target, load, shown, onChoose, onSheet
   };
   return (
     <div className="ladder-keys">
-      <TravelLadder input={input} size={size} />
+      <TravelLadder input={input} marks={marks} />
       <div className="ladder-keys-over" style={{ blockSize: height }}>
         {lanes.map(({ id, chosen, letter }, index) => (
           <button
@@ -48,4 +55,4 @@ export function LadderKeys({ input, size, target, load, shown, onChoose, onSheet
       </div>
     </div>
   );
-}
+});

@@ -1,5 +1,6 @@
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
-import { useState } from 'react';
+import { memo, useState } from 'react';
+import { useSame } from '../app/useSame.ts';
 import { useWidth } from '../app/useWidth.ts';
 import { AsTable } from '../drawings/AsTable.tsx';
 import { LadderLegend } from '../drawings/ladder/LadderLegend.tsx';
@@ -36,13 +37,13 @@ const APART = 12;
 const BOTH_FROM = 560;
 
 /** Where each end rests under each load, both on one scale; on a phone one of them, or the things aboard. */
-export function Ladders(props: LaddersProps) {
+export const Ladders = memo(function Ladders(props: LaddersProps) {
   const { view, load, shown, ladder, onLadder, onChoose, onSheet } = props;
   const [ref, width] = useWidth<HTMLDivElement>();
   const [first, setFirst] = useState(0);
   const input = (name: 'rear' | 'front') =>
     ladderInput(name, view[name], view.loads, shown, load.id, first, view.lengthUnit);
-  const inputs = useGhosts([input('rear'), input('front')]);
+  const inputs = useSame(useGhosts([input('rear'), input('front')]));
   const pxPerMm = ladderScale(inputs, Math.max(250, Math.min(420, 0.26 * window.innerHeight)));
   const both = width >= BOTH_FROM;
   const painted = both ? inputs : inputs.filter((each) => each.end === ladder);
@@ -61,7 +62,9 @@ export function Ladders(props: LaddersProps) {
             <LadderKeys
               key={each.end}
               input={each}
-              size={{ width: ladderWidth, pxPerMm, lanes }}
+              width={ladderWidth}
+              pxPerMm={pxPerMm}
+              lanes={lanes}
               target={target}
               load={load}
               shown={shown}
@@ -82,15 +85,15 @@ export function Ladders(props: LaddersProps) {
       <div className="ladders-tables">
         <AsTable
           of={words.tables.picture}
-          table={sideViewTable(sideViewInput(view.picture, load, shown, null))}
+          table={() => sideViewTable(sideViewInput(view.picture, load, shown, null))}
         />
         {inputs.map((each) => (
-          <AsTable key={each.end} of={words.tables[each.end]} table={travelLadderTable(each)} />
+          <AsTable key={each.end} of={words.tables[each.end]} table={() => travelLadderTable(each)} />
         ))}
       </div>
     </section>
   );
-}
+});
 
 interface LaneStepsProps {
   /** Which load stands first, 0 the first of them; the last place where it can. */

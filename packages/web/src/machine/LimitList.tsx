@@ -1,11 +1,18 @@
 import type { LimitView, LoadView } from '@sagwright/workbench/page/shapes';
+import { memo } from 'react';
 import { limits as words } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
 import type { OpenSheet } from './sheets.ts';
 import './limitList.css';
 
 /** A load against each of its limits, the exceeded first, the unknown with a key to its field. */
-export function LimitList({ load, onSheet }: { readonly load: LoadView; readonly onSheet: OpenSheet }) {
+export const LimitList = memo(function LimitList({
+  load,
+  onSheet,
+}: {
+  readonly load: LoadView;
+  readonly onSheet: OpenSheet;
+}) {
   if (load.limits.length === 0) return null;
   const known = [...load.limits].filter(({ allowed }) => allowed !== null).sort(byUrgency);
   const unknown = load.limits.filter(({ allowed }) => allowed === null);
@@ -34,7 +41,7 @@ export function LimitList({ load, onSheet }: { readonly load: LoadView; readonly
       </ul>
     </section>
   );
-}
+});
 
 const urgency: Readonly<Record<LimitView['verdict'], number>> = {
   over: 0,

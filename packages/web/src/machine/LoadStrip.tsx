@@ -1,5 +1,5 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { loads as words } from '../words/machine.ts';
 import { LoadSign } from './LoadSign.tsx';
 import type { OpenSheet } from './sheets.ts';
@@ -14,7 +14,7 @@ interface LoadStripProps {
 }
 
 /** The loads, the machine alone first: which one is looked at, and a key for a new one. */
-export function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) {
+export const LoadStrip = memo(function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) {
   const addLoad = useNewLoad(onChoose, onSheet);
   const here = useRef<HTMLButtonElement>(null);
   useEffect(() => {
@@ -56,7 +56,7 @@ export function LoadStrip({ loads, chosen, onChoose, onSheet }: LoadStripProps) 
       </button>
     </fieldset>
   );
-}
+});
 
 function massOf({ total }: LoadView): string {
   return total === null ? words.noMass : `${total.value} ${total.unit}`;

@@ -1,5 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { isPageNarrow, usePageWide } from '../app/pageWidth.ts';
 import { Announce } from './Announce.tsx';
 import type { SetUpShown } from './drawingInputs.ts';
@@ -26,23 +26,28 @@ interface MachineTabProps {
   readonly beside: ReactNode;
 }
 
+const LOAD: MachineSheet = { kind: 'load' };
+
 /** This machine, loaded: drawn to scale, with where each end rests, and one sheet beside it that changes things. */
 export function MachineTab(props: MachineTabProps) {
   const { view, chosen, onChoose, shown, onShow, sheet, onSheet, beside } = props;
   const [ladder, setLadder] = useState<LadderShown>('rear');
   const wide = usePageWide();
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
-  const open = sheet ?? (wide && beside === null ? ({ kind: 'load' } as const) : null);
+  const open = sheet ?? (wide && beside === null ? LOAD : null);
   const picture = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (sheet !== null && !wide) showBelow(picture.current, sheet.kind);
   }, [sheet, wide]);
 
-  function choose(id: string | null): void {
-    onChoose(id);
-    if (sheet?.kind === 'thing' || sheet?.kind === 'put on') onSheet(null);
-    if (sheet?.kind === 'why') onSheet(ofLoad(sheet, id));
-  }
+  const choose = useCallback(
+    (id: string | null): void => {
+      onChoose(id);
+      if (sheet?.kind === 'thing' || sheet?.kind === 'put on') onSheet(null);
+      if (sheet?.kind === 'why') onSheet(ofLoad(sheet, id));
+    },
+    [sheet, onChoose, onSheet],
+  );
 
   useMachineKeys({ view, load, onChoose: choose, onLadder: setLadder });
   return (

@@ -1,11 +1,18 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import { memo } from 'react';
 import { narrowing as words } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
 import type { OpenSheet } from './sheets.ts';
 import './narrowing.css';
 
 /** What would narrow either end's adjuster most, with a key to its field; nothing where nothing is aimed at. */
-export function Narrowing({ view, onSheet }: { readonly view: PageView; readonly onSheet: OpenSheet }) {
+export const Narrowing = memo(function Narrowing({
+  view,
+  onSheet,
+}: {
+  readonly view: PageView;
+  readonly onSheet: OpenSheet;
+}) {
   const ends = (['rear', 'front'] as const).flatMap((end) => {
     const { narrowing } = view[end];
     return narrowing === null ? [] : [{ end, ...narrowing }];
@@ -26,4 +33,4 @@ export function Narrowing({ view, onSheet }: { readonly view: PageView; readonly
       ))}
     </section>
   );
-}
+});

@@ -1,5 +1,5 @@
 import type { LoadView, PictureView } from '@sagwright/workbench/page/shapes';
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useWidth } from '../app/useWidth.ts';
 import { SideView } from '../drawings/side/SideView.tsx';
 import { sideView } from '../drawings/side/sideView.ts';
@@ -16,7 +16,7 @@ interface PictureProps {
 }
 
 /** The machine drawn to scale with the load on it; tags open things, axle loads open up. */
-export function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) {
+export const Picture = memo(function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) {
   const [ref, width] = useWidth<HTMLDivElement>();
   const selected = sheet?.kind === 'thing' ? sheet.id : null;
   const height = pictureHeight(width);
@@ -36,7 +36,7 @@ export function Picture({ picture, load, shown, sheet, onSheet }: PictureProps) 
       )}
     </div>
   );
-}
+});
 
 /** High enough for the tags, never so high that the ladders are lost on a tablet; a phone has no tags. */
 function pictureHeight(width: number): number {

@@ -1,4 +1,5 @@
 import type { AttitudeView, LoadView } from '@sagwright/workbench/page/shapes';
+import { memo } from 'react';
 import { loads, setUps, sheetKeys, attitude as words } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
 import { type SetUpShown, standShown } from './drawingInputs.ts';
@@ -14,7 +15,7 @@ interface StandLineProps {
 }
 
 /** What must be said of this load, which set-up is shown, and how the machine stands in it: as changes where there are some. */
-export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
+export const StandLine = memo(function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
   const stand = standShown(load, shown);
   const setUp = stand === load.planned ? 'planned' : 'asFound';
   return (
@@ -71,7 +72,7 @@ export function StandLine({ load, shown, onShow, onSheet }: StandLineProps) {
       </div>
     </section>
   );
-}
+});
 
 /** What must be said of a load; that nothing is planned for it, where nothing else says why. */
 function Messages({ load, why }: { readonly load: LoadView; readonly why: string | null }) {

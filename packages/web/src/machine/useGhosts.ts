@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { LadderInput, LadderLane } from '../drawings/ladder/ladderInput.ts';
+import { useMedia } from './useMedia.ts';
 
 /** How long the old place of a band stays in sight [ms]. */
 const STAYS = 2000;
@@ -8,24 +9,27 @@ const STILL = 0.05;
 
 type Band = NonNullable<LadderLane['ghost']>;
 
+const NONE: ReadonlyMap<string, Band> = new Map();
+
 /**
  * Ladders with the place of each band of a moment ago, so that a change is seen as a move. Several steps in a row are told
  * from where they began. None where motion is not wanted.
  */
 export function useGhosts(inputs: readonly LadderInput[]): readonly LadderInput[] {
-  const [ghosts, setGhosts] = useState<ReadonlyMap<string, Band>>(new Map());
-  const last = useRef<ReadonlyMap<string, Band>>(new Map());
-  const now = bandsOf(inputs);
-  const said = JSON.stringify([...now]);
+  const still = useMedia('(prefers-reduced-motion: reduce)');
+  const bands = bandsOf(inputs);
+  const [seen, setSeen] = useState({ bands, ghosts: NONE });
+  const moved = movedFrom(seen.bands, bands);
+  // While painting, not after it: the ghost stands there with the band that it is of.
+  if (moved.length > 0 || seen.bands.size !== bands.size) {
+    setSeen({ bands, ghosts: still ? NONE : new Map([...moved, ...seen.ghosts]) });
+  }
+  const { ghosts } = seen;
   useEffect(() => {
-    const bands = new Map(JSON.parse(said) as [string, Band][]);
-    const before = last.current;
-    last.current = bands;
-    if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
-    setGhosts((old) => new Map([...movedFrom(before, bands), ...old]));
-    const timer = setTimeout(() => setGhosts(new Map()), STAYS);
+    if (ghosts.size === 0) return;
+    const timer = setTimeout(() => setSeen((now) => ({ ...now, ghosts: NONE })), STAYS);
     return () => clearTimeout(timer);
-  }, [said]);
+  }, [ghosts]);
   return inputs.map((input) => ({
     ...input,
     lanes: input.lanes.map((lane) => ({ ...lane, ghost: ghosts.get(keyOf(input, lane)) ?? null })),

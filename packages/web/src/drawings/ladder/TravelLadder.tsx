@@ -1,20 +1,20 @@
+import { memo } from 'react';
 import { Lettering } from '../Lettering.tsx';
 import { centredBaseline, TEXT_FIGURE } from '../lettering.ts';
 import type { LadderInput } from './ladderInput.ts';
 import type { LaneMark } from './laneMark.ts';
-import {
-  aloneSign,
-  type LadderMarks,
-  type LadderSize,
-  travelLadder,
-  travelLadderSentence,
-} from './travelLadder.ts';
+import { aloneSign, type LadderMarks, travelLadderSentence } from './travelLadder.ts';
+import { useMoved } from './useMoved.ts';
 import '../drawing.css';
 import './TravelLadder.css';
 
+interface TravelLadderProps {
+  readonly input: LadderInput;
+  readonly marks: LadderMarks;
+}
+
 /** Where one end rests under each load. Paint only: `travelLadder` says where everything stands. */
-export function TravelLadder({ input, size }: { readonly input: LadderInput; readonly size: LadderSize }) {
-  const marks = travelLadder(input, size);
+export const TravelLadder = memo(function TravelLadder({ input, marks }: TravelLadderProps) {
   const { width, height, top, left, right, bottom } = marks;
   return (
     <figure className="drawing ladder" style={{ width }}>
@@ -28,7 +28,7 @@ export function TravelLadder({ input, size }: { readonly input: LadderInput; rea
         ))}
         {marks.rubber !== null && <path className="ladder-rubber" d={marks.rubber.hatch} />}
         {marks.hangsY > top + 1 && <path className="ladder-hangs" d={`M${left} ${marks.hangsY}H${right}`} />}
-        <Axis marks={marks} />
+        <Axis left={left} top={top} bottom={bottom} ticks={marks.ticks} tickTexts={marks.tickTexts} />
         <path className="ladder-stop" d={`M${left - 16} ${top}H${right}`} />
         <path className="ladder-metal" d={`M${left - 16} ${bottom}H${right}`} />
         <Lettering texts={marks.levels} className="lettering-quiet" />
@@ -43,24 +43,23 @@ export function TravelLadder({ input, size }: { readonly input: LadderInput; rea
       </ul>
     </figure>
   );
-}
+});
 
-function Axis({ marks }: { marks: LadderMarks }) {
-  const { left, top, bottom } = marks;
+type AxisProps = Pick<LadderMarks, 'left' | 'top' | 'bottom' | 'ticks' | 'tickTexts'>;
+
+const Axis = memo(function Axis({ left, top, bottom, ticks, tickTexts }: AxisProps) {
   return (
     <>
       <path className="ladder-axis" d={`M${left} ${top}V${bottom}`} />
-      <path
-        className="ladder-ticks"
-        d={marks.ticks.map(({ y, length }) => `M${left} ${y}h${-length}`).join('')}
-      />
-      <Lettering texts={marks.tickTexts} />
+      <path className="ladder-ticks" d={ticks.map(({ y, length }) => `M${left} ${y}h${-length}`).join('')} />
+      <Lettering texts={tickTexts} />
     </>
   );
-}
+});
 
-function Lane({ lane }: { lane: LaneMark }) {
+const Lane = memo(function Lane({ lane }: { lane: LaneMark }) {
   const { x, block, doubt, rails, measured, ghost, unknown } = lane;
+  const moved = useMoved<SVGRectElement>(block);
   return (
     <g data-chosen={lane.chosen} className="ladder-lane">
       <LaneHead lane={lane} />
@@ -80,7 +79,7 @@ function Lane({ lane }: { lane: LaneMark }) {
           d={`M${x - 8} ${doubt.from}h16M${x} ${doubt.from}V${doubt.to}M${x - 8} ${doubt.to}h16`}
         />
       )}
-      {block !== null && <rect className="ladder-block" {...block} />}
+      {block !== null && <rect ref={moved} className="ladder-block" {...block} />}
       {lane.midLine !== null && block !== null && (
         <path className="ladder-mid" d={`M${block.x} ${lane.midLine}h${block.width}`} />
       )}
@@ -108,7 +107,7 @@ function Lane({ lane }: { lane: LaneMark }) {
       <Lettering texts={lane.texts.slice(1)} className="lettering-over lettering-quiet" />
     </g>
   );
-}
+});
 
 const HEAD_Y = 22;
 
