@@ -19,5 +19,10 @@ export interface JobPlan {
 export function planJob(job: JobDocument): PlannedJob {
   const result = inputsOf(job);
   if (!result.ok) return result;
-  return { ok: true, job, inputs: result.inputs, plan: plan(result.inputs.question) };
+  return planInputs(job, result.inputs);
+}
+
+/** The second half of that path, for inputs that are there already. */
+export function planInputs(job: JobDocument, inputs: Inputs): JobPlan {
+  return { ok: true, job, inputs, plan: plan(inputs.question) };
 }

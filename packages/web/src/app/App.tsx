@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { type Door, JobDoor, SHUT } from '../files/JobDoor.tsx';
 import type { BrokenFileOpened } from '../files/openFile.ts';
 import { nextUndo } from '../job/edits.ts';
@@ -45,8 +45,7 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
   const [door, setDoor] = useState<Door>(broken === null ? SHUT : { kind: 'broken file', file: broken });
   const [theme, setTheme] = useTheme();
   const wide = usePageWide();
-  const table = usePlannedJob(store, 'typed', makeWorker);
-  const kept = useSyncExternalStore(keeper.subscribe, keeper.state);
+  const table = usePlannedJob(store, 'typed', load, makeWorker);
   const job = jobOf(table.state);
   const undo = nextUndo(table.state.changes);
   usePageKeys({
@@ -73,14 +72,14 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
         <JobStrip
           name={job.name}
           machine={job.machine.name}
-          saving={kept}
+          keeper={keeper}
           undoes={undo?.words ?? null}
           theme={theme}
           onJobs={() => setDoor(door.kind === 'jobs' ? SHUT : { kind: 'jobs' })}
           onUndo={store.undo}
           onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
         />
-        <main className="app-main" aria-busy={table.behind}>
+        <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
           <NewerNotice newer={newer} />
           <KeepingNotice
             keeper={keeper}

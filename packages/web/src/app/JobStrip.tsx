@@ -1,11 +1,13 @@
+import { useSyncExternalStore } from 'react';
 import { strip } from '../words/page.ts';
+import type { Keeper } from './keeper.ts';
 import type { Saving } from './saving.ts';
 import './jobStrip.css';
 
 interface JobStripProps {
   readonly name: string;
   readonly machine: string;
-  readonly saving: Saving;
+  readonly keeper: Keeper;
   /** What undo would take back, in words; null where there is nothing. */
   readonly undoes: string | null;
   readonly theme: 'sun' | 'truck';
@@ -27,7 +29,7 @@ const savingWords: Readonly<Record<Saving, string>> = {
 
 /** Always on top: the jobs, this job, whether it is kept, undo. */
 export function JobStrip(props: JobStripProps) {
-  const { name, machine, saving, undoes, theme, onJobs, onUndo, onTheme } = props;
+  const { name, machine, keeper, undoes, theme, onJobs, onUndo, onTheme } = props;
   return (
     <header className="job-strip">
       <button type="button" className="job-strip-key" onClick={onJobs}>
@@ -40,9 +42,7 @@ export function JobStrip(props: JobStripProps) {
         <h1>{name}</h1>
         <p>{machine}</p>
       </div>
-      <p className="job-strip-saving" role="status" data-saving={saving}>
-        {savingWords[saving]}
-      </p>
+      <SavingSaid keeper={keeper} />
       <button type="button" className="job-strip-key job-strip-theme" onClick={onTheme}>
         <svg viewBox="0 0 32 22" width="32" height="22" aria-hidden="true">
           <path d="M16 3v16a8 8 0 0 0 0-16Zm0 0a8 8 0 0 0 0 16" />
@@ -63,5 +63,15 @@ export function JobStrip(props: JobStripProps) {
         <span className="job-strip-undoes">{undoes === null ? strip.undo : strip.undoOf(undoes)}</span>
       </button>
     </header>
+  );
+}
+
+/** Whether the job is kept; alone, since it changes twice at each act. */
+function SavingSaid({ keeper }: { readonly keeper: Keeper }) {
+  const saving = useSyncExternalStore(keeper.subscribe, keeper.state);
+  return (
+    <p className="job-strip-saving" role="status" data-saving={saving}>
+      {savingWords[saving]}
+    </p>
   );
 }

@@ -1,6 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
-import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import {
   createContext,
   startTransition,
@@ -14,6 +14,7 @@ import {
 import type { JobState, JobStore } from '../job/jobStore.ts';
 import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
 import { createPlanClient, type Post } from '../worker/planClient.ts';
+import { sameParts } from './sameParts.ts';
 
 /** The job on the table, with what was worked out of it last. */
 export interface Table {
@@ -23,11 +24,13 @@ export interface Table {
   readonly view: PageView | null;
   /** Why the job as it stands has no plan; empty where it has one. */
   readonly problems: readonly PageProblem[];
-  /** The view is of an older state of the job. */
-  readonly behind: boolean;
+  /** What of the view is of an older state of the job: the load in sight comes anew before the others. */
+  readonly behind: Behind;
   /** Opens a figure of the view up. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
 }
+
+export type Behind = 'nothing' | 'others' | 'all';
 
 const TableContext = createContext<Table | null>(null);
 
@@ -39,39 +42,80 @@ export function useTable(): Table {
   return table;
 }
 
-/** What came back from the worker last, and of which state of which job. */
+/** What came back from the worker last, and of which state of which job; `whole` once all of it is of that state. */
 interface Answered {
   readonly of: JobState | null;
+  readonly whole: boolean;
   readonly view: PageView | null;
   readonly problems: readonly PageProblem[];
 }
 
-const NOTHING_YET: Answered = { of: null, view: null, problems: [] };
+const NOTHING_YET: Answered = { of: null, whole: false, view: null, problems: [] };
 
-/** Plans the job of a store whenever it changes, in a worker, latest wins. Another job's plan is never shown with it. */
-export function usePlannedJob(store: JobStore, units: UnitsChoice, makeWorker: () => Post): Table {
+/**
+ * Plans the job of a store whenever it changes, in a worker, latest wins; `inSight` is the load that is looked at. Another job's
+ * plan is never shown with it.
+ */
+export function usePlannedJob(
+  store: JobStore,
+  units: UnitsChoice,
+  inSight: string | null,
+  makeWorker: () => Post,
+): Table {
   const state = useSyncExternalStore(store.subscribe, store.state);
   const [answer, setAnswer] = useState(NOTHING_YET);
   const asked = useRef(new Map<number, JobState>());
+  const looked = useRef(inSight);
+  useEffect(() => {
+    looked.current = inSight;
+  }, [inSight]);
   const client = useMemo(() => {
     const take = (next: Answer): void => {
       const of = asked.current.get(next.seq) ?? null;
+      if (next.kind === 'in sight') {
+        setAnswer((last) => withLoad(last, of, next.load));
+        return;
+      }
       for (const seq of asked.current.keys()) if (seq <= next.seq) asked.current.delete(seq);
       // Not urgent: what is typed or pressed meanwhile goes first, and painting is done in slices.
-      startTransition(() =>
-        setAnswer((last) => {
-          if (next.kind === 'view') return { of, view: next.view, problems: [] };
-          return { of, view: last.of?.id === of?.id ? last.view : null, problems: next.problems };
-        }),
-      );
+      startTransition(() => setAnswer((last) => answeredBy(last, of, next)));
     };
     return createPlanClient(makeWorker(), take);
   }, [makeWorker]);
   useEffect(() => {
-    asked.current.set(client.ask({ document: state.document, units }), state);
-  }, [client, state, units]);
-  const { of, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
-  return { store, state, view, problems, behind: of?.document !== state.document, open: client.open };
+    // Asked from the store itself: the worker is at it while the page paints what was pressed.
+    const ask = (): void => {
+      const now = store.state();
+      asked.current.set(client.ask({ document: now.document, units, inSight: looked.current }), now);
+    };
+    ask();
+    return store.subscribe(ask);
+  }, [client, store, units]);
+  const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
+  const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
+  return useMemo(
+    () => ({ store, state, view, problems, behind, open: client.open }),
+    [store, state, view, problems, behind, client],
+  );
+}
+
+/** The view with one of its loads as it is now; the load may be gone from it meanwhile. */
+function withLoad(last: Answered, of: JobState | null, load: LoadView): Answered {
+  if (last.view === null || of === null || last.of?.id !== of.id) return last;
+  const there = last.view.loads.some(({ id }) => id === load.id);
+  if (!there) return last;
+  const loads = last.view.loads.map((each) => (each.id === load.id ? sameParts(each, load) : each));
+  return { of, whole: false, view: { ...last.view, loads }, problems: [] };
+}
+
+function answeredBy(
+  last: Answered,
+  of: JobState | null,
+  next: Exclude<Answer, { readonly kind: 'in sight' }>,
+): Answered {
+  const before = last.of?.id === of?.id ? last.view : null;
+  if (next.kind === 'view') return { of, whole: true, view: sameParts(before, next.view), problems: [] };
+  return { of, whole: true, view: before, problems: next.problems };
 }
 
 /** The document on the table as a job. What lies there was read as one, or is laid beside its list of problems. */

@@ -45,6 +45,8 @@ export function openShelf(): Shelf {
   };
   return {
     keep: async (kept, seen) => {
+      // Copying a long job into the store takes a while: what was pressed is painted first.
+      await new Promise((painted) => setTimeout(painted));
       try {
         return await keepUnlessChanged(await database(), kept, seen);
       } catch (error) {

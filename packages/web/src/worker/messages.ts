@@ -1,17 +1,18 @@
 import type { Problem } from '@sagwright/records/problem';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
-import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
 import type { WhyQuestion } from '@sagwright/workbench/why/question';
 import type { WhyWords } from '@sagwright/workbench/words/why';
 
-/** What the page asks of the worker: the job as it stands, and the units to show it in. */
+/** What the page asks of the worker: the job as it stands, the units to show it in, and the load that is looked at (null: none). */
 export interface Ask {
   readonly kind: 'plan';
   readonly seq: number;
   readonly document: unknown;
   readonly units: UnitsChoice;
+  readonly inSight: string | null;
 }
 
 /** A figure of the last plan that was answered, to be opened up. */
@@ -26,8 +27,9 @@ export type FigureQuestion =
   | { readonly of: 'stand'; readonly asked: StandQuestion }
   | { readonly of: 'plan'; readonly asked: WhyQuestion };
 
-/** What the worker says: what to show, or why the job has no plan. */
+/** What the worker says: the load in sight first, then all that is to be shown; or why the job has no plan. */
 export type Answer =
+  | { readonly kind: 'in sight'; readonly seq: number; readonly load: LoadView }
   | { readonly kind: 'view'; readonly seq: number; readonly view: PageView }
   | { readonly kind: 'problems'; readonly seq: number; readonly problems: readonly PageProblem[] };
 

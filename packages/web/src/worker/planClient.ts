@@ -1,9 +1,9 @@
 import type { Answer, Ask, FigureQuestion, Open, Opened } from './messages.ts';
 
-/** Sends jobs to the worker, latest wins: while one is worked on, only the newest that came meanwhile is kept. */
+/** Sends jobs to the worker, which lets a newer one overtake those before it: latest wins. */
 export interface PlanClient {
-  /** Returns the number under which the answer will come. */
-  readonly ask: (question: Pick<Ask, 'document' | 'units'>) => number;
+  /** Returns the number under which the answers will come. */
+  readonly ask: (question: Omit<Ask, 'kind' | 'seq'>) => number;
   /** Opens a figure of the last plan that was answered. Every question gets its answer. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
   readonly close: () => void;
@@ -19,31 +19,16 @@ export interface Post {
 export function createPlanClient(worker: Post, onAnswer: (answer: Answer) => void): PlanClient {
   let seq = 0;
   let opening = 0;
-  let working = false;
-  let waiting: Ask | null = null;
   const openings = new Map<number, (figure: Opened['figure']) => void>();
-  const send = (question: Ask): void => {
-    working = true;
-    worker.postMessage(question);
-  };
-  const planned = (answer: Answer): void => {
-    working = false;
-    const next = waiting;
-    waiting = null;
-    if (next !== null) send(next);
-    onAnswer(answer);
-  };
   worker.onmessage = ({ data }) => {
-    if (data.kind !== 'opened') return planned(data);
+    if (data.kind !== 'opened') return onAnswer(data);
     openings.get(data.id)?.(data.figure);
     openings.delete(data.id);
   };
   return {
-    ask: ({ document, units }) => {
+    ask: (question) => {
       seq += 1;
-      const numbered: Ask = { kind: 'plan', seq, document, units };
-      if (working) waiting = numbered;
-      else send(numbered);
+      worker.postMessage({ kind: 'plan', seq, ...question });
       return seq;
     },
     open: (question) => {

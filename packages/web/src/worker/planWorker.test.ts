@@ -1,37 +1,77 @@
-import { tourerData } from '@sagwright/workbench/testing/tourerJob';
+import { tourerData, tourerWith } from '@sagwright/workbench/testing/tourerJob';
 import { expect, test } from 'vitest';
-import type { FigureQuestion } from './messages.ts';
+import type { Answer, Ask, FigureQuestion, Open, Opened } from './messages.ts';
 import { createDesk } from './planWorker.ts';
 
 const pitch: FigureQuestion = {
   of: 'stand',
   asked: { figure: 'pitch', load: 'both', setUp: 'planned' },
 };
-const ask = (document: unknown) => ({ kind: 'plan', seq: 1, document, units: 'typed' }) as const;
+const ask = (seq: number, document: unknown, inSight: string | null = null): Ask => ({
+  kind: 'plan',
+  seq,
+  document,
+  units: 'typed',
+  inSight,
+});
 
-test('before anything is planned, a figure cannot be opened, and that is said', () => {
-  const answer = createDesk()({ kind: 'open', id: 7, question: pitch });
+/** A desk, with what it said since it was last asked. */
+function deskHeard(pause = async (): Promise<void> => undefined) {
+  const heard: (Answer | Opened)[] = [];
+  const answer = createDesk((said) => void heard.push(said), pause);
+  const to = async (message: Ask | Open): Promise<readonly (Answer | Opened)[]> => {
+    await answer(message);
+    return heard.splice(0);
+  };
+  return { answer, to, heard };
+}
+
+const heavier = (): unknown => tourerWith(['things.owner.mass.value', 97]);
+
+test('before anything is planned, a figure cannot be opened, and that is said', async () => {
+  const [answer] = await deskHeard().to({ kind: 'open', id: 7, question: pitch });
   expect(answer).toMatchObject({ kind: 'opened', id: 7, figure: expect.stringContaining('no plan') });
 });
 
-test('a figure of the plan opens, also while a newer job has none', () => {
-  const desk = createDesk();
-  expect(desk(ask(tourerData()))).toMatchObject({ kind: 'view', seq: 1 });
-  const first = desk({ kind: 'open', id: 1, question: pitch });
+test('a figure of the plan opens, also while a newer job has none', async () => {
+  const { to } = deskHeard();
+  expect(await to(ask(1, tourerData()))).toMatchObject([{ kind: 'view', seq: 1 }]);
+  const [first] = await to({ kind: 'open', id: 1, question: pitch });
   expect(first).toMatchObject({ figure: { value: expect.stringMatching(/±/) } });
-  expect(desk(ask({ not: 'a job' }))).toMatchObject({ kind: 'problems' });
-  expect(desk({ kind: 'open', id: 1, question: pitch })).toEqual(first);
+  expect(await to(ask(2, { not: 'a job' }))).toMatchObject([{ kind: 'problems', seq: 2 }]);
+  expect(await to({ kind: 'open', id: 1, question: pitch })).toEqual([first]);
 });
 
-test('a figure of a spring with a load opens, or says why not', () => {
-  const desk = createDesk();
-  desk(ask(tourerData()));
+test('a figure of a spring with a load opens, or says why not', async () => {
+  const { to } = deskHeard();
+  await to(ask(1, tourerData()));
   const of = (spring: string): FigureQuestion => ({
     of: 'plan',
     asked: { figure: 'collar', end: 'rear', spring, loadCase: 'both' },
   });
-  expect(desk({ kind: 'open', id: 2, question: of('c2') })).toMatchObject({
-    figure: { title: expect.any(String) },
-  });
-  expect(desk({ kind: 'open', id: 3, question: of('none') })).toMatchObject({ figure: expect.any(String) });
+  expect(await to({ kind: 'open', id: 2, question: of('c2') })).toMatchObject([
+    { figure: { title: expect.any(String) } },
+  ]);
+  expect(await to({ kind: 'open', id: 3, question: of('none') })).toMatchObject([
+    { figure: expect.any(String) },
+  ]);
+});
+
+test.each(['both', null])(
+  'the load in sight (%s) is told first, and as the whole plan tells it',
+  async (load) => {
+    const { to } = deskHeard();
+    await to(ask(1, tourerData()));
+    const [first, whole] = await to(ask(2, heavier(), load));
+    if (first?.kind !== 'in sight' || whole?.kind !== 'view') throw new Error('not in this order');
+    expect(first.load.id).toBe(load);
+    expect(whole.view.loads).toContainEqual(first.load);
+  },
+);
+
+test('a job that a newer one overtakes gets no plan of its own', async () => {
+  const { answer, heard } = deskHeard(() => new Promise((done) => setTimeout(done)));
+  await answer(ask(1, tourerData()));
+  await Promise.all([answer(ask(2, heavier())), answer(ask(3, tourerData()))]);
+  expect(heard.filter(({ kind }) => kind === 'view')).toMatchObject([{ seq: 1 }, { seq: 3 }]);
 });

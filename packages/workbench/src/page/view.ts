@@ -1,7 +1,10 @@
-import type { Stand } from '@sagwright/model/plan/answer';
+import type { LoadCaseResult, Stand } from '@sagwright/model/plan/answer';
+import type { PlanQuestion } from '@sagwright/model/plan/question';
+import type { JobDocument } from '@sagwright/records/schema';
 import type { Units } from '../format/units.ts';
 import { inOrder } from '../inputs/desk.ts';
-import type { JobPlan } from '../path.ts';
+import type { Inputs } from '../inputs/inputs.ts';
+import { type JobPlan, planInputs } from '../path.ts';
 import { attitudeSlopes } from './attitudeDoubt.ts';
 import { attitudeViews, type Posture } from './attitudeView.ts';
 import { endView } from './ends.ts';
@@ -16,11 +19,14 @@ import { usualPlaces } from './usualPlaces.ts';
 
 /** What the page shows of a plan. */
 export function pageView(planned: JobPlan, units: Units): PageView {
-  const { job, inputs } = planned;
-  const letters = new Map(inOrder(job.loadCases).map(([id], i) => [id, letterOf(i)]));
+  const { job, inputs, plan } = planned;
+  const letters = lettersOf(job);
   const { id, set } = inputs.targetSet;
   return {
-    loads: [aloneView(planned, units), ...loadViews(planned, letters, units)],
+    loads: [
+      aloneView(planned, units),
+      ...plan.loadCases.map((result) => loadView(planned, result, letters, units)),
+    ],
     picture: pictureView(planned),
     rear: endView(planned, 'rear', letters, units),
     front: endView(planned, 'front', letters, units),
@@ -31,6 +37,45 @@ export function pageView(planned: JobPlan, units: Units): PageView {
     lengthUnit: units.unit.length,
     massUnit: units.unit.mass,
   };
+}
+
+/**
+ * One load (null: the machine alone) as the page shows it, worked out by itself, with given springs planned: what is looked at is
+ * there long before every spring with every load is. `springs` are those of the last plan: where a change makes another one the
+ * suggested, the whole view puts that right.
+ */
+export function loadInSight(
+  job: JobDocument,
+  inputs: Inputs,
+  load: string | null,
+  springs: Readonly<Record<'rear' | 'front', string | null>>,
+  units: Units,
+): LoadView | null {
+  const { question } = inputs;
+  const only = (name: 'rear' | 'front'): PlanQuestion['rear'] => ({
+    ...question[name],
+    choices: question[name].choices.filter(({ id }) => id === springs[name]),
+  });
+  const planned = planInputs(job, {
+    ...inputs,
+    question: {
+      ...question,
+      loadCases: question.loadCases.filter(({ id }) => id === load),
+      rear: only('rear'),
+      front: only('front'),
+      choice: {
+        ...(springs.rear !== null && { rear: springs.rear }),
+        ...(springs.front !== null && { front: springs.front }),
+      },
+    },
+  });
+  if (load === null) return aloneView(planned, units);
+  const result = planned.plan.loadCases[0];
+  return result === undefined ? null : loadView(planned, result, lettersOf(job), units);
+}
+
+function lettersOf(job: JobDocument): ReadonlyMap<string, string> {
+  return new Map(inOrder(job.loadCases).map(([id], i) => [id, letterOf(i)]));
 }
 
 /** A, B … Z, then AA, AB … in the order of the loads. */
@@ -60,39 +105,38 @@ function aloneView(planned: JobPlan, units: Units): LoadView {
   };
 }
 
-function loadViews(
+function loadView(
   planned: JobPlan,
+  result: LoadCaseResult,
   letters: ReadonlyMap<string, string>,
   units: Units,
-): readonly LoadView[] {
+): LoadView {
   const { plan, inputs, job } = planned;
   const { machine } = inputs.question;
-  return plan.loadCases.map((result): LoadView => {
-    const id = result.loadCase;
-    const loadCase = job.loadCases[id]!;
-    const carried = inputs.question.loadCases.find((each) => each.id === id)!;
-    const found = postureOf(planned, id, result.asFound, 'asFound');
-    const stand = (of: Stand, attitude: StandView['attitude']): StandView =>
-      standView(of, machine, carried.load, attitude, units);
-    const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
-    const isSet = set.rear !== null || set.front !== null;
-    const posture = isSet ? postureOf(planned, id, set.stand, 'planned') : null;
-    const asFound = stand(result.asFound, attitudeViews(found, null, units));
-    return {
-      id,
-      letter: letters.get(id)!,
-      name: loadCase.name,
-      sharePercent: loadCase.share,
-      total: asFound.loads?.total ?? null,
-      weighed: 'scales' in loadCase,
-      things: thingViews(planned, id, result, units),
-      asFound,
-      planned: isSet ? stand(set.stand, attitudeViews(posture, found, units)) : null,
-      limits: limitViews(planned, result.limits, units),
-      refused: result.refused,
-      messages: messageViews(planned, result, units),
-    };
-  });
+  const id = result.loadCase;
+  const loadCase = job.loadCases[id]!;
+  const carried = inputs.question.loadCases.find((each) => each.id === id)!;
+  const found = postureOf(planned, id, result.asFound, 'asFound');
+  const stand = (of: Stand, attitude: StandView['attitude']): StandView =>
+    standView(of, machine, carried.load, attitude, units);
+  const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
+  const isSet = set.rear !== null || set.front !== null;
+  const posture = isSet ? postureOf(planned, id, set.stand, 'planned') : null;
+  const asFound = stand(result.asFound, attitudeViews(found, null, units));
+  return {
+    id,
+    letter: letters.get(id)!,
+    name: loadCase.name,
+    sharePercent: loadCase.share,
+    total: asFound.loads?.total ?? null,
+    weighed: 'scales' in loadCase,
+    things: thingViews(planned, id, result, units),
+    asFound,
+    planned: isSet ? stand(set.stand, attitudeViews(posture, found, units)) : null,
+    limits: limitViews(planned, result.limits, units),
+    refused: result.refused,
+    messages: messageViews(planned, result, units),
+  };
 }
 
 function postureOf(
