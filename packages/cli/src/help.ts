@@ -63,14 +63,15 @@ Exit code: 0 told · 1 not to be had · 2 not understood · 3 problems
 `;
 
 const newJob = `sagwright new [FILE]: asks its way to a first job file.
-Twelve questions at most.
+Eight entries: who and what rides, and what is read at the rear. What a job
+cannot leave out beside them comes with a usual figure, a wide ± and its reason.
 
   sagwright new                 writes job.json
   sagwright new my-job.json
 
 Write figures with comma or point, with or without a unit: 28,5 · 160 lbf/in ·
-13 3/4 in · 28 ± 1 N/mm. An empty line or "?" leaves a figure out where that can
-be; the plan then says what it assumed. Answers may be piped in, one a line. A
+13 3/4 in · 28 ± 1 N/mm. An empty line means that there is none, where that can
+be: nobody, nothing, no collar. Answers may be piped in, one a line. A
 file that is there is never written over unasked.
 
 Exit code: 0 written · 2 answers ran out, or it was not to be written over

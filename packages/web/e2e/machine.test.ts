@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Desk, openDesk, visit } from './page.ts';
+import { type Desk, openDesk, savedText, visit } from './page.ts';
+import { jobOf, newJob } from './terminal.ts';
 
 let desk: Desk;
 beforeAll(async () => {
@@ -67,19 +68,26 @@ test('an open figure moves along with the load that is looked at', async () => {
   await context.close();
 });
 
-test('eight entries make a plan, and the page says which reading would narrow it most', async () => {
+test('eight entries make the plan that the terminal makes of them, and the page says which reading would narrow it most', async () => {
   const { context, page } = await visit(desk);
   await page.getByRole('button', { name: 'Jobs' }).click();
   await page.getByRole('button', { name: /three minutes/ }).click();
-  const entries = { rider: '92', rear: '205', front: '165', rate: '24', collarNow: '12', collarMost: '28' };
+  const entries = { rider: '92', behind: '14', rear: '205', rate: '24', collarNow: '12', collarMost: '28' };
   for (const [name, figure] of Object.entries(entries)) {
     await page.locator(`[id="first.${name}"] [data-field-face]`).click();
     await page.keyboard.type(figure);
     await page.getByRole('button', { name: /^Write/ }).click();
   }
+  await page.getByText(/wheel travel per shock stroke 1.15 ± 0.15/).waitFor();
   await page.getByRole('button', { name: 'Make the plan' }).click();
   await page.getByText(/Worth reading first: /).waitFor();
   await page.getByRole('button', { name: /^rider alone/ }).click();
-  await expect.poll(() => wholeMass(page)).toBe(462);
+  // The rider, the rear scale, and 0.85 of it in front.
+  await expect.poll(() => wholeMass(page)).toBe(Math.round(92 + 205 + 0.85 * 205));
+  const job = jobOf(await savedText(page));
+  const { rider, behind, rear, rate, collarNow, collarMost } = entries;
+  expect(job).toEqual(newJob(job.name, [rider, '', behind, rear, '2', rate, collarNow, collarMost]));
+  await page.getByRole('button', { name: 'This machine' }).click();
+  await page.getByText(job.note ?? 'no note').waitFor();
   await context.close();
 });

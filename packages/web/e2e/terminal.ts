@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,6 +10,7 @@ import type { PlanDocument } from '@sagwright/workbench/result/document';
 
 /** The terminal program as it is built, and the files that it and the page are both given. */
 const root = fileURLToPath(new URL('../../..', import.meta.url));
+const program = join(root, 'packages/cli/dist/main.js');
 
 export const exampleNames = readdirSync(join(root, 'examples'))
   .filter((name) => name.endsWith('.json'))
@@ -20,7 +21,6 @@ export function planOf(text: string): PlanDocument {
   const folder = mkdtempSync(join(tmpdir(), 'sagwright-'));
   const file = join(folder, 'job.json');
   writeFileSync(file, text);
-  const program = join(root, 'packages/cli/dist/main.js');
   try {
     return JSON.parse(
       execFileSync(process.execPath, [program, 'plan', file, '--json'], { encoding: 'utf8' }),
@@ -29,6 +29,18 @@ export function planOf(text: string): PlanDocument {
     const { stdout } = error as { stdout?: string };
     if (stdout === undefined || stdout === '') throw error;
     return JSON.parse(stdout) as PlanDocument;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/** The job that the terminal makes of answers to what it asks, called by this name. */
+export function newJob(name: string, answers: readonly string[]): JobDocument {
+  const folder = mkdtempSync(join(tmpdir(), 'sagwright-'));
+  const file = join(folder, `${name}.json`);
+  try {
+    execFileSync(process.execPath, [program, 'new', file], { input: `${answers.join('\n')}\n` });
+    return jobOf(readFileSync(file, 'utf8'));
   } finally {
     rmSync(folder, { recursive: true });
   }

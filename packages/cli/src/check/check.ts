@@ -65,7 +65,9 @@ function checkLines(
     ),
     ...section(
       'NOTES',
-      notes.flatMap((note) => wrap(noteWords(planned, note, units), width, '  ', '  ')),
+      [planned.job.note ?? [], notes.map((note) => noteWords(planned, note, units))]
+        .flat()
+        .flatMap((text) => wrap(text, width, '  ', '  ')),
     ),
   ];
 }

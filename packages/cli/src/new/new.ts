@@ -2,6 +2,7 @@ import { existsSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { JobDocument } from '@sagwright/records/schema';
 import { writeJob } from '@sagwright/records/write';
+import { firstJob } from '@sagwright/workbench/first/firstJob';
 import { planJob } from '@sagwright/workbench/path';
 import { type ExitCode, exitCodes } from '../exit.ts';
 import { report } from '../readOrReport.ts';
@@ -9,10 +10,10 @@ import type { Output } from '../terminal/output.ts';
 import { harmless, wrap } from '../terminal/text.ts';
 import { argumentsOf, isMisused, type Misused } from '../usage.ts';
 import { type Asker, askerOn } from './asker.ts';
-import { firstJob } from './firstJob.ts';
+import { askFirst } from './askFirst.ts';
 import { AnswersEnded, askWord } from './questions.ts';
 
-/** `sagwright new [FILE]`: a first job from a dozen answers. */
+/** `sagwright new [FILE]`: a first job from eight answers. */
 export async function newJob(
   args: readonly string[],
   out: Output,
@@ -29,7 +30,7 @@ export async function newJob(
       errors.write(`${harmless(file)} was left as it is.\n`);
       return exitCodes.usage;
     }
-    const job = await firstJob(asker, nameFrom(file));
+    const job = firstJob(await askFirst(asker), nameFrom(file));
     writeFileSync(file, writeJob(job), { flag: over === 'over it' ? 'w' : 'wx' });
     return told(file, job, out, errors);
   } catch (error) {
@@ -58,13 +59,10 @@ async function mayWrite(asker: Asker, file: string): Promise<'new' | 'over it' |
 
 /** What was written, what was taken for granted, and where to go on. */
 function told(file: string, job: JobDocument, out: Output, errors: Output): ExitCode {
-  const collar = job.machine.rear.shock.adjuster.kind === 'collar';
-  const shared = Object.keys(job.loadCases).length > 1;
   const said = [
-    `Written: ${harmless(file)}. Job and machine are named after it; call them what you like.`,
-    ...(collar ? ['Name the two faces that the collar is read between, in its shock\'s "adjuster".'] : []),
-    ...(shared ? ['Each load has half of the riding; mend "share" where it is otherwise.'] : []),
-    'What was not asked is assumed, and said: sagwright check lists it. Limits of the plate belong into "limits".',
+    `Written: ${harmless(file)}. The job is named after it; call it what you like.`,
+    job.note ?? '',
+    'What else was not asked is assumed, and said: sagwright check lists it. Limits of the plate belong into "limits".',
     `Next: sagwright plan ${harmless(file)}`,
   ];
   out.write(`\n${said.flatMap((line) => wrap(line, out.width)).join('\n')}\n`);

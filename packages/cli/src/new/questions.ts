@@ -1,16 +1,16 @@
-import { type Bound, bounds } from '@sagwright/records/schema/bounds';
+import { bounds } from '@sagwright/records/schema/bounds';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
-import { type Dimension, type UnitOf, unitsOf } from '@sagwright/records/units';
+import { type Dimension, unitsOf } from '@sagwright/records/units';
 import { otherUnit, rangeInWords } from '@sagwright/records/wording/range';
+import type { FirstFigure } from '@sagwright/workbench/first/entries';
 import { parseQuantity } from '@sagwright/workbench/format/parse';
 import type { Asker } from './asker.ts';
 
-/** A figure that is asked for: in words, in the unit that stands in where none is typed, and how to come by it. */
+/** A figure that is asked for: what it is, in which words, what it means to leave it out, and how to come by it. */
 export interface FigureAsked<D extends Dimension> {
-  readonly text: string;
-  readonly dimension: D;
-  readonly unit: UnitOf<D>;
-  readonly bound: Bound;
+  readonly figure: FirstFigure<D>;
+  readonly ask: string;
+  readonly without: string | null;
   readonly hint: string;
 }
 
@@ -23,19 +23,18 @@ export async function askNeeded<D extends Dimension>(
   asked: FigureAsked<D>,
 ): Promise<Quantity<D>> {
   for (;;) {
-    const answer = await askOnce(asker, `${asked.text} (${asked.unit}): `, asked);
+    const answer = await askOnce(asker, `${asked.ask} (${asked.figure.unit}): `, asked);
     if (answer !== null) return answer;
     asker.say(`  This one is needed. ${asked.hint}`);
   }
 }
 
-/** The same where the plan can do without: an empty line, "?" or "none" leaves it out; `leftOut` says when to. */
+/** The same where there may be none: an empty line, "?" or "none" says so. */
 export function askOptional<D extends Dimension>(
   asker: Asker,
   asked: FigureAsked<D>,
-  leftOut: string,
 ): Promise<Quantity<D> | null> {
-  return askOnce(asker, `${asked.text} (${asked.unit}; ${leftOut}): `, asked);
+  return askOnce(asker, `${asked.ask} (${asked.figure.unit}; empty: ${asked.without ?? 'none'}): `, asked);
 }
 
 async function askOnce<D extends Dimension>(
@@ -46,7 +45,7 @@ async function askOnce<D extends Dimension>(
   for (;;) {
     const answer = await answerOf(asker, prompt);
     if (isUnknown(answer)) return null;
-    const read = judge(answer, asked);
+    const read = judge(answer, asked.figure);
     if (typeof read !== 'string') return read;
     asker.say(`  ${read}`);
   }
@@ -75,8 +74,9 @@ function isUnknown(answer: string): boolean {
 /** A quantity; or what is wrong with it, and what to type instead. */
 function judge<D extends Dimension>(
   answer: string,
-  { dimension, unit, bound }: FigureAsked<D>,
+  { dimension, unit, bound: name }: FirstFigure<D>,
 ): Quantity<D> | string {
+  const bound = bounds[name];
   const read = parseQuantity(answer, dimension, unit);
   if (!read.ok) {
     if (read.fault === 'number') return read.why;
@@ -93,84 +93,3 @@ function judge<D extends Dimension>(
   const hint = other === undefined ? '' : ` Was it ${quantity.value} ${other}?`;
   return `${quantity.value} ${quantity.unit}; allowed: ${rangeInWords(bound, quantity.unit)}.${hint}`;
 }
-
-/** The figures of a first job. */
-export const figuresAsked = {
-  front: {
-    text: 'Front wheel on the scale, nobody aboard',
-    dimension: 'mass',
-    unit: 'kg',
-    bound: bounds.massOnWheel,
-    hint: 'A platform scale under the wheel, the machine upright and level.',
-  },
-  rear: {
-    text: 'Rear wheel on the scale, nobody aboard',
-    dimension: 'mass',
-    unit: 'kg',
-    bound: bounds.massOnWheel,
-    hint: 'A platform scale under the wheel, the machine upright and level.',
-  },
-  ratio: {
-    text: 'Wheel travel for each mm of shock stroke',
-    dimension: 'leverage',
-    unit: 'wheel/shock',
-    bound: bounds.leverage,
-    hint: 'Lift the wheel by 40 mm and see how much shorter the shock gets: 40 / 35 = 1.14.',
-  },
-  rate: {
-    text: 'Rate of one rear spring, as marked',
-    dimension: 'rate',
-    unit: 'N/mm',
-    bound: bounds.springRate,
-    hint: 'It is marked on the spring or its box: 25, or 140 lbf/in.',
-  },
-  lead: {
-    text: 'How far one turn of the preload collar moves it',
-    dimension: 'length',
-    unit: 'mm',
-    bound: bounds.lead,
-    hint: '',
-  },
-  loosest: {
-    text: 'Collar reading at its loosest end, between two faces of the shock',
-    dimension: 'length',
-    unit: 'mm',
-    bound: bounds.collarReading,
-    hint: 'Pick two faces that a caliper gets at, one of them on the collar, never a thread end.',
-  },
-  tightest: {
-    text: 'Collar reading at its tightest end',
-    dimension: 'length',
-    unit: 'mm',
-    bound: bounds.collarReading,
-    hint: 'Where the thread ends, between the same two faces.',
-  },
-  now: {
-    text: 'Collar reading now',
-    dimension: 'length',
-    unit: 'mm',
-    bound: bounds.collarReading,
-    hint: 'As found, between the same two faces.',
-  },
-  preload: {
-    text: 'Preload now: free length of the spring less its installed length, shock fully out',
-    dimension: 'length',
-    unit: 'mm',
-    bound: bounds.preload,
-    hint: 'Measure the spring on the shock, fully out; its free length is in the catalogue.',
-  },
-  rider: {
-    text: 'Rider in riding gear',
-    dimension: 'mass',
-    unit: 'kg',
-    bound: bounds.thingMass,
-    hint: '',
-  },
-  passenger: {
-    text: 'Passenger in riding gear',
-    dimension: 'mass',
-    unit: 'kg',
-    bound: bounds.thingMass,
-    hint: '',
-  },
-} as const satisfies Readonly<Record<string, FigureAsked<Dimension>>>;

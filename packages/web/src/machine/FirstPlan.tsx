@@ -1,10 +1,14 @@
 import type { JobDocument } from '@sagwright/records/schema';
-import { siOf } from '@sagwright/records/schema/quantity';
+import type { Quantity } from '@sagwright/records/schema/quantity';
+import { collarFault, type FirstEntries, firstFigures, firstNames } from '@sagwright/workbench/first/entries';
+import { firstJob } from '@sagwright/workbench/first/firstJob';
+import { usualSaid } from '@sagwright/workbench/first/usual';
+import { collarFaults, firstEntries } from '@sagwright/workbench/words/english/first';
 import { useState } from 'react';
-import { type FirstEntries, firstJob } from '../job/firstJob.ts';
-import { firstWords, first as words } from '../words/first.ts';
+import { QuantityField } from '../fields/QuantityField.tsx';
+import { sentence } from '../words/fields.ts';
+import { first as words } from '../words/first.ts';
 import { ChoiceList } from './ChoiceList.tsx';
-import { FirstField, type FirstTyped } from './FirstField.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
 import './sheetHere.css';
 
@@ -13,72 +17,47 @@ interface FirstPlanProps {
   readonly onClose: () => void;
 }
 
+/** What was typed so far; null: nothing there yet, or on purpose. */
+type FirstTyped = {
+  readonly [N in keyof FirstEntries]: FirstEntries[N] | (N extends 'shocks' ? never : null);
+};
+
+const NOTHING: FirstTyped = {
+  rider: null,
+  passenger: null,
+  behind: null,
+  rear: null,
+  shocks: 2,
+  rate: null,
+  collarNow: null,
+  collarMost: null,
+};
+
 /** The three-minute way in: eight entries, then a first plan with a wide ±. */
 export default function FirstPlan({ onMade, onClose }: FirstPlanProps) {
-  const [typed, setTyped] = useState<FirstTyped>({ shocks: 2 });
+  const [typed, setTyped] = useState(NOTHING);
   const missing = missingIn(typed);
-  const beyond = isBeyond(typed);
-  const field = { typed, onTyped: setTyped };
-  const make = (): void => {
-    const entries = entriesOf(typed);
-    if (entries !== null) onMade(firstJob(entries, firstWords(entries.ratio === null)));
-  };
+  const fault = faultIn(typed);
+  const entries = missing.length === 0 && fault === null ? entriesOf(typed) : null;
   return (
     <div className="first-plan">
       <SheetFrame title={words.title} note={words.note} onClose={onClose}>
         <div className="sheet-fields">
-          <FirstField {...field} name="rider" label={words.rider} bound="thingMass" reading="person" />
-          <FirstField
-            {...field}
-            name="passenger"
-            label={words.passenger}
-            empty={words.nobody}
-            bound="thingMass"
-            reading="person"
-          />
-          <FirstField
-            {...field}
-            name="behind"
-            label={words.behind}
-            empty={words.nothing}
-            bound="thingMass"
-            reading="item"
-          />
-          <FirstField {...field} name="rear" label={words.rear} bound="massOnWheel" reading="scale" />
-          <FirstField {...field} name="front" label={words.front} bound="massOnWheel" reading="scale" />
-          <FirstField {...field} name="rate" label={words.rate} bound="springRate" reading="springRate" />
-          <ChoiceList
-            label={words.shocks}
-            chosen={String(typed.shocks)}
-            choices={Object.entries(words.counts).map(([value, word]) => ({ value, word }))}
-            onChoose={(count) => setTyped({ ...typed, shocks: count === '1' ? 1 : 2 })}
-          />
-          <FirstField {...field} name="ratio" label={words.ratio} bound="leverage" reading="ratio" />
-          <FirstField
-            {...field}
-            name="collarNow"
-            label={words.collarNow}
-            bound="collarReading"
-            reading="collar"
-          />
-          <FirstField
-            {...field}
-            name="collarMost"
-            label={words.collarMost}
-            bound="collarReading"
-            reading="collar"
-          />
+          {firstNames.map((name, i) => (
+            <Entry key={name} name={name} number={i + 1} typed={typed} onTyped={setTyped} />
+          ))}
         </div>
+        <p>{words.usual(usualSaid(typed.shocks, typed.collarMost !== null))}</p>
         <div aria-live="polite">
-          {beyond && <p className="stand-line-message">{words.collarBeyond}</p>}
-          {missing.length > 0 && <p>{words.missing(missing.map((name) => words.names[name]))}</p>}
+          {fault !== null && <p className="stand-line-message">{collarFaults[fault]}</p>}
+          {missing.length > 0 && <p>{words.missing(missing.map((name) => firstEntries[name].name))}</p>}
         </div>
         <button
           type="button"
           className="key sheet-do"
           data-do
-          disabled={missing.length > 0 || beyond}
-          onClick={make}
+          disabled={entries === null}
+          onClick={() => entries !== null && onMade(firstJob(entries, words.job))}
         >
           {words.make}
         </button>
@@ -87,21 +66,56 @@ export default function FirstPlan({ onMade, onClose }: FirstPlanProps) {
   );
 }
 
-/** What a plan cannot do without, in the order of the page. A single shock's ratio too: its linkage may be anything. */
-function missingIn(typed: FirstTyped): readonly (keyof typeof words.names)[] {
-  const needed = ['rider', 'rear', 'front', 'rate', 'ratio', 'collarNow', 'collarMost'] as const;
-  return needed.filter((name) => typed[name] === undefined && !(name === 'ratio' && typed.shocks === 2));
+interface EntryProps {
+  readonly name: keyof FirstEntries;
+  readonly number: number;
+  readonly typed: FirstTyped;
+  readonly onTyped: (typed: FirstTyped) => void;
 }
 
-function isBeyond({ collarNow, collarMost }: FirstTyped): boolean {
-  return collarNow !== undefined && collarMost !== undefined && siOf(collarNow) > siOf(collarMost);
+function Entry({ name, number, typed, onTyped }: EntryProps) {
+  const { ask, without } = firstEntries[name];
+  const label = words.numbered(number, ask);
+  if (name === 'shocks') {
+    return (
+      <ChoiceList
+        label={label}
+        chosen={String(typed.shocks)}
+        choices={Object.entries(words.counts).map(([value, word]) => ({ value, word }))}
+        onChoose={(count) => onTyped({ ...typed, shocks: count === '1' ? 1 : 2 })}
+      />
+    );
+  }
+  const { dimension, bound, reading } = firstFigures[name];
+  return (
+    <QuantityField
+      label={label}
+      path={`first.${name}`}
+      quantity={typed[name] ?? undefined}
+      dimension={dimension}
+      bound={bound}
+      reading={reading}
+      {...(without !== null && { empty: `${sentence(without)}.` })}
+      onCommit={(quantity: Quantity | null) => onTyped({ ...typed, [name]: quantity })}
+    />
+  );
 }
 
-/** All eight, with what was left out on purpose; null while one is missing. */
+/** What a plan cannot do without, in the order of the page; of a collar that was read, its other reading too. */
+function missingIn(typed: FirstTyped): readonly (keyof FirstEntries)[] {
+  const isHalf = (typed.collarNow === null) !== (typed.collarMost === null);
+  return firstNames.filter((name) => {
+    const isOther = isHalf && (name === 'collarNow' || name === 'collarMost');
+    return typed[name] === null && (isOther || firstEntries[name].without === null);
+  });
+}
+
+function faultIn({ collarNow, collarMost }: FirstTyped) {
+  return collarNow === null || collarMost === null ? null : collarFault(collarNow, collarMost);
+}
+
 function entriesOf(typed: FirstTyped): FirstEntries | null {
-  const { rider, front, rear, shocks, rate, collarNow, collarMost } = typed;
-  if (rider === undefined || front === undefined || rear === undefined || shocks === undefined) return null;
-  if (rate === undefined || collarNow === undefined || collarMost === undefined) return null;
-  const { passenger = null, behind = null, ratio = null } = typed;
-  return { rider, passenger, behind, front, rear, shocks, rate, ratio, collarNow, collarMost };
+  const { rider, rear, rate } = typed;
+  if (rider === null || rear === null || rate === null) return null;
+  return { ...typed, rider, rear, rate };
 }

@@ -40,6 +40,7 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
   const group = groups.find(({ id }) => id === shown) ?? groups[0]!;
   return (
     <SheetFrame title={words.title} note={words.note} onClose={view === null ? null : () => onSheet(null)}>
+      {job.note !== undefined && <p>{job.note}</p>}
       <nav className="figures-groups" aria-label={words.goTo}>
         {groups.map(({ id, title }) => (
           <button

@@ -3,14 +3,15 @@ import { readJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { Dimension, UnitOf } from '@sagwright/records/units';
-import { unitsFor } from '@sagwright/workbench/format/units';
-import { type JobPlan, planJob } from '@sagwright/workbench/path';
-import { tourerWith } from '@sagwright/workbench/testing/tourerJob';
-import { narrowingWords } from '@sagwright/workbench/words/assumed';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { firstWords } from '../words/first.ts';
-import { type FirstEntries, firstJob } from './firstJob.ts';
+import { unitsFor } from '../format/units.ts';
+import { type JobPlan, planJob } from '../path.ts';
+import { tourerWith } from '../testing/tourerJob.ts';
+import { narrowingWords } from '../words/assumed.ts';
+import { collarFault, type FirstEntries } from './entries.ts';
+import { firstJob } from './firstJob.ts';
+import { usual } from './usual.ts';
 
 function q<D extends Dimension>(value: number, unit: UnitOf<D>): Quantity<D> {
   return { value, unit } as Quantity<D>;
@@ -19,33 +20,33 @@ function q<D extends Dimension>(value: number, unit: UnitOf<D>): Quantity<D> {
 const mass = (least: number, most: number) =>
   fc.integer({ min: least, max: most }).map((value) => q<'mass'>(value, 'kg'));
 
+const millimetres = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((value) => q<'length'>(value, 'mm'));
+
 /** What a technician meets: heavy machines with people and luggage on them. */
 const entries: fc.Arbitrary<FirstEntries> = fc
   .record({
     rider: mass(50, 140),
     passenger: fc.option(mass(40, 110)),
     behind: fc.option(mass(2, 40)),
-    front: mass(130, 210),
     rear: mass(140, 240),
     shocks: fc.constantFrom(1 as const, 2 as const),
     rate: fc.integer({ min: 18, max: 40 }).map((value) => q<'rate'>(value, 'N/mm')),
-    ratio: fc.option(
-      fc.integer({ min: 105, max: 130 }).map((value) => q<'leverage'>(value / 100, 'wheel/shock')),
-    ),
-    collarNow: fc.integer({ min: 0, max: 20 }).map((value) => q<'length'>(value, 'mm')),
-    collarMost: fc.integer({ min: 20, max: 40 }).map((value) => q<'length'>(value, 'mm')),
+    collar: fc.option(fc.record({ now: millimetres(0, 20), most: millimetres(20, 40) })),
   })
-  .map((each) =>
-    each.shocks === 1
-      ? { ...each, ratio: q<'leverage'>(2.2, 'wheel/shock'), rate: q<'rate'>(4 * each.rate.value, 'N/mm') }
-      : each,
-  );
+  .map(({ collar, ...each }) => ({
+    ...each,
+    // One shock that moves half as far as each of two: 2 · (2.2 / 1.15)² times the rate for the same at the wheel.
+    rate: each.shocks === 1 ? q<'rate'>(7 * each.rate.value, 'N/mm') : each.rate,
+    collarNow: collar?.now ?? null,
+    collarMost: collar?.most ?? null,
+  }));
 
 describe('Eight entries', () => {
   test('make a job that can be read and planned, with every load that they speak of', () => {
     fc.assert(
       fc.property(entries, (given) => {
-        const planned = planOf(firstJob(given, firstWords(given.ratio === null)));
+        const planned = planOf(firstJob(given, 'first'));
         const loads = 1 + (given.passenger === null ? 0 : 1) + (given.behind === null ? 0 : 1);
         expect(planned.plan.loadCases).toHaveLength(loads);
         const shares = Object.values(planned.job.loadCases).map(({ share }) => share);
@@ -68,7 +69,7 @@ describe('Eight entries', () => {
       // The same machine with all but its eight entries forgotten, and the same sag wanted of it.
       const { targetSets, targetSet } = job;
       const forgotten = {
-        ...firstJob(eightOf(job, load), firstWords(true)),
+        ...firstJob(eightOf(job, load), 'forgotten'),
         targetSets,
         ...(targetSet !== undefined && { targetSet }),
       };
@@ -84,18 +85,62 @@ describe('Eight entries', () => {
       rider: q(98, 'kg'),
       passenger: null,
       behind: null,
-      front: q(170, 'kg'),
       rear: q(210, 'kg'),
       shocks: 2,
       rate: q(24, 'N/mm'),
-      ratio: null,
       collarNow: q(10, 'mm'),
       collarMost: q(25, 'mm'),
     };
-    const planned = planOf(firstJob(given, firstWords(true)));
+    const planned = planOf(firstJob(given, 'first'));
     const said = narrowingWords(planned, 'rear', unitsFor('metric', planned.job, '.'));
     expect(said).toMatch(/^Worth reading first: ratio of wheel to shock\./);
   });
+});
+
+describe('What eight entries do not tell', () => {
+  const entries: FirstEntries = {
+    rider: q(98, 'kg'),
+    passenger: q(152, 'lb'),
+    behind: null,
+    rear: q(463, 'lb'),
+    shocks: 1,
+    rate: q(140, 'N/mm'),
+    collarNow: null,
+    collarMost: null,
+  };
+
+  test('is told in the note of the job, each with its ± and its reason', () => {
+    const { note, machine } = firstJob(entries, 'first');
+    // 0.85 of 463 lb.
+    expect(machine.weighing.front).toEqual({ value: 394, unit: 'lb', plusMinus: { value: 14, unit: '%' } });
+    for (const said of ['2.2 ± 0.5', usual.ratio[1].why, '0.85 ± 14 %', usual.frontOfRear.why]) {
+      expect(note).toContain(said);
+    }
+    expect(note).toContain('How often each load is ridden was not asked');
+    expect(firstJob({ ...entries, passenger: null }, 'first').note).not.toContain('How often');
+  });
+
+  test('is the preload of a shock without a collar, the thread of one with it', () => {
+    const without = firstJob(entries, 'first');
+    expect(without.machine.rear.shock.adjuster).toEqual({ kind: 'none' });
+    expect(without.note).toContain(usual.preload.why);
+    expect(without.note).not.toContain(usual.lead.why);
+    const [collarNow, collarMost] = [q<'length'>(0.5, 'in'), q<'length'>(1, 'in')];
+    const collar = firstJob({ ...entries, collarNow, collarMost }, 'first');
+    expect(collar.machine.rear.shock.adjuster).toMatchObject({
+      least: { value: 0, unit: 'in' },
+      most: collarMost,
+    });
+    expect(collar.note).toContain(usual.lead.why);
+    expect(collar.note).not.toContain(usual.preload.why);
+  });
+});
+
+test('a collar stands between its ends, and has two', () => {
+  expect(collarFault(q(12, 'mm'), q(1, 'in'))).toBeNull();
+  expect(collarFault(q(25.4, 'mm'), q(1, 'in'))).toBeNull();
+  expect(collarFault(q(26, 'mm'), q(1, 'in'))).toBe('beyond its end');
+  expect(collarFault(q(0, 'mm'), q(0, 'in'))).toBe('nothing to set');
 });
 
 /** Preload that the aim wants of the fitted spring [m], with its ±: the collar's own zero is not asked in three minutes. */
@@ -106,7 +151,7 @@ function rearAim(planned: JobPlan, load: string): { readonly value: number; read
   return { value: cell.cell.preload.value, plusMinus: cell.cell.preload.plusMinus ?? 0 };
 }
 
-/** The eight entries that a full job holds for its rider alone; the ratio forgotten. */
+/** The eight entries that a full job holds for its rider alone. */
 function eightOf(job: JobDocument, load: string): FirstEntries {
   const { weighing, rear } = job.machine;
   const { count } = rear.shock;
@@ -120,11 +165,9 @@ function eightOf(job: JobDocument, load: string): FirstEntries {
     rider,
     passenger: null,
     behind: null,
-    front: weighing.front,
     rear: weighing.rear,
     shocks: count,
     rate: rate.rate,
-    ratio: null,
     collarNow: q(10, 'mm'),
     collarMost: q(25, 'mm'),
   };
