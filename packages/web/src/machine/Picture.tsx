@@ -40,6 +40,11 @@ export const Picture = memo(function Picture({ picture, load, shown, sheet, onSh
 
 /** High enough for the tags, never so high that the ladders are lost on a tablet; a phone has no tags. */
 function pictureHeight(width: number): number {
-  const high = Math.max(380, Math.min(600, 0.41 * window.innerHeight));
-  return Math.round(width < 560 ? Math.min(400, 0.9 * width) : Math.min(high, Math.max(380, 0.66 * width)));
+  const high = Math.max(LEAST_WITH_TAGS, Math.min(600, 0.41 * window.innerHeight));
+  return Math.round(
+    width < 560 ? Math.min(400, 0.9 * width) : Math.min(high, Math.max(LEAST_WITH_TAGS, 0.66 * width)),
+  );
 }
+
+/** Three tags under each other beside the picture, below the row on top: what is behind is then tagged from behind. */
+const LEAST_WITH_TAGS = 440;
