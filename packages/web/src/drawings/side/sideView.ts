@@ -127,6 +127,7 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
   const seated = mostNeeded(tagged.filter((thing) => holds(area, plot(thing)))).slice(0, slots.length);
   const tags = tagMarks(
     seated.map((thing) => ({ thing, dot: plot(thing) })),
+    carried.filter((thing) => !seated.includes(thing)).map(plot),
     slots,
   );
   const rearWheel = wheelAt(plot(scenery.rear), scenery.build.rearRadiusMm, frame);

@@ -1,5 +1,6 @@
 import { type Box, clamp, type Point } from '../box.ts';
 import { inTwoLines, TEXT_FIGURE, TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import { clearLeaders } from './clearLeaders.ts';
 import type { Carried } from './sideViewInput.ts';
 import { type Slot, seatTags, type TagSize } from './tags.ts';
 
@@ -36,15 +37,17 @@ export function tagSizeOf(carried: readonly Carried[], width: number): TagSize {
   };
 }
 
-/** Seats the tags of these things, in their order, so that no leaders cross. */
+/**
+ * Seats the tags of these things, in their order, so that no leaders cross and none passes over another's dot, where that
+ * goes; `others` are dots without a tag.
+ */
 export function tagMarks(
   things: readonly { readonly thing: Carried; readonly dot: Point }[],
+  others: readonly Point[],
   slots: readonly Slot[],
 ): readonly TagMark[] {
-  const seats = seatTags(
-    things.map(({ dot }) => dot),
-    slots,
-  );
+  const dots = things.map(({ dot }) => dot);
+  const seats = clearLeaders(dots, others, seatTags(dots, slots), slots);
   return things.map(({ thing, dot }, index) => {
     const { box, port, bend } = seats[index]!;
     return {
