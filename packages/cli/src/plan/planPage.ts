@@ -4,6 +4,7 @@ import { cellLines, limitLines } from './full.ts';
 import { endLines } from './hands.ts';
 import { loadLines, refusalLines } from './loads.ts';
 import type { Page } from './page.ts';
+import { rearMotionLines } from './rearMotion.ts';
 import { sagLines } from './sags.ts';
 import { springLines } from './springs.ts';
 
@@ -18,6 +19,7 @@ export function planPage(page: Page): string {
     sagLines(page),
     springLines(page, 'rear'),
     springLines(page, 'front'),
+    rearMotionLines(page),
     ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
     assumedLines(page),
     noteLines(page),

@@ -6,10 +6,10 @@ import { formatFigure, type ShownDimension } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { readAt } from '../why/standing.ts';
+import { type SetUpShown, standingShown } from '../why/standingShown.ts';
 import { words } from '../words/catalogue.ts';
 import { loadName } from '../words/names.ts';
 import { type WhyWords, whyInputWords } from '../words/why.ts';
-import { type SetUpShown, standingShown } from './standings.ts';
 
 /** A figure of how a load (null: the machine alone) stands in a set-up, as the page shows it. */
 export interface StandQuestion {

@@ -13,6 +13,7 @@ import type { Contribution } from '@sagwright/model/uncertainty/spread';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { Dimension } from '@sagwright/records/units';
 import type { Note } from '../inputs/desk.ts';
+import type { RearMotionDocument } from './rearMotionDocument.ts';
 
 export const planFormat = 'sagwright-plan';
 export const planVersion = 1;
@@ -31,6 +32,7 @@ export interface PlanDocument {
   readonly loadCases: readonly LoadDocument[];
   readonly rear: EndDocument;
   readonly front: EndDocument;
+  readonly rearMotion: RearMotionDocument;
   /** Both ends with their springs in view, each at its setting for the load. */
   readonly planned: readonly PlannedLoadDocument[];
   readonly assumptions: readonly AssumptionDocument[];

@@ -12,6 +12,7 @@ import {
   type SpringDocument,
 } from './document.ts';
 import type { End } from './inView.ts';
+import { rearMotionOf } from './rearMotion.ts';
 import { adjusterOf } from './setting.ts';
 import { attitudeChange, standingOf } from './standing.ts';
 
@@ -39,6 +40,7 @@ export function resultJson(planned: JobPlan): PlanDocument {
     }),
     rear: endDocument(planned, 'rear'),
     front: endDocument(planned, 'front'),
+    rearMotion: rearMotionOf(planned),
     planned: plan.planned.loadCases.map(({ loadCase, stand }) => {
       const { asFound } = plan.loadCases.find((load) => load.loadCase === loadCase)!;
       return {

@@ -31,6 +31,12 @@ export function tourerData(): Record<string, unknown> {
         tyre: { radius: q(318, 'mm', 'own tape'), capacity: q(365, 'kg', 'plate') },
         travel: { kind: 'leverage', ratio: q(1.12, 'wheel/shock', 'own tape') },
         pivot: { x: q(560, 'mm', 'own tape'), height: q(365, 'mm', 'own tape') },
+        drive: {
+          kind: 'belt',
+          frontSprocket: { x: q(640, 'mm', 'own tape'), height: q(372, 'mm', 'own tape') },
+          pitch: q(14, 'mm', 'catalogue'),
+          teeth: { front: 32, rear: 68 },
+        },
         shock: {
           count: 2,
           stroke: q(69, 'mm', 'catalogue'),

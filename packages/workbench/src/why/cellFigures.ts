@@ -13,6 +13,7 @@ import type { End } from '../result/inView.ts';
 import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
 import type { Opened } from './question.ts';
+import { isRearFigure, type RearFigure, rearFigure } from './rearFigures.ts';
 import { readAt, standingOfCell } from './standing.ts';
 
 /** A figure of one spring with one load. */
@@ -62,6 +63,10 @@ function figureAtRest(
   // As the plan has it: on a stop, or where the wheel rate is below 0, an end has no frequency of its own.
   if (figure === 'ride-frequency' && cell.set.rest !== null && cell.set.rideFrequency === null)
     return 'nothing swings';
+  if (isRearFigure(figure)) {
+    const standing = standingOfCell(planned, end, spring, cell, loadCase);
+    return standing === null ? 'no rest' : rearFigure(planned, figure, end, standing);
+  }
   const read = readerOf(planned, figure, end);
   if (typeof read === 'string') return read;
   const standing = standingOfCell(planned, end, spring, cell, figure === 'free-sag' ? null : loadCase);
@@ -79,7 +84,11 @@ function figureAtRest(
 type Reader = (prepared: Prepared, state: Float64Array) => number;
 
 /** How a figure is read off a machine at rest; or the figure that is needed for it. */
-function readerOf(planned: JobPlan, figure: FigureName, end: End): Reader | Extract<Opened, string> {
+function readerOf(
+  planned: JobPlan,
+  figure: Exclude<FigureName, RearFigure>,
+  end: End,
+): Reader | Extract<Opened, string> {
   const { machine, [end]: question } = planned.inputs.question;
   switch (figure) {
     case 'sag':

@@ -3,6 +3,7 @@ import { fields } from './english/fields.ts';
 import { limits } from './english/limits.ts';
 import { caution, notes } from './english/notes.ts';
 import { page, standPlace, standWhy } from './english/page.ts';
+import { rearMotion } from './english/rearMotion.ts';
 import {
   emptyCells,
   emptyCellsShort,
@@ -36,6 +37,7 @@ export const words = {
   emptyCellsShort,
   verdicts,
   suggestion,
+  rearMotion,
   limits,
   settings,
   notes,

@@ -13,6 +13,10 @@ const balance =
   'Balance of both ends at once, derived in docs/decisions/0004; held against an independent energy minimiser (checks/energy-minimised-machines)';
 const virtualWork = 'Virtual work at the wheel, F_w dz = F ds (any textbook of mechanics)';
 const geometry = 'Plane geometry of the machine at rest';
+const travelSource =
+  'Travel as it was told: one ratio, a curve through rows or points, or hard points by exact loop closure (docs/decisions/0009, checks/energy-minimised-machines)';
+const squatSource =
+  'V. Cossalter, Motorcycle Dynamics, 2nd ed., squat ratio (from memory); level ground, steady thrust, no drag; checks/squat-ratio';
 
 /** What a figure is, how it comes about, and whose equation that is. */
 export const why: { readonly [F in FigureName]: OpenedWords } = {
@@ -85,6 +89,39 @@ export const why: { readonly [F in FigureName]: OpenedWords } = {
       ['F', 'force of each strut'],
     ],
     source: `${virtualWork}, differentiated once more`,
+  },
+  'motion-ratio': {
+    title: 'motion ratio: stroke of the shock or fork for each mm of wheel, where it rests',
+    equation: 'MR = ds/dz',
+    where: [['s, z', 'stroke of the strut, travel of the wheel, both from fully out']],
+    source: travelSource,
+  },
+  leverage: {
+    title: 'leverage ratio: mm of wheel for each mm of the shock or fork, where it rests',
+    equation: 'leverage = 1 / MR = dz/ds',
+    where: [['s, z', 'stroke of the strut, travel of the wheel, both from fully out']],
+    source: travelSource,
+  },
+  'arm-angle': {
+    title: 'how steeply the swingarm falls from its pivot to the axle, against the body',
+    equation: 'angle = atan((Z pivot - Z axle) / (X pivot - X axle))',
+    where: [['X, Z', 'places in the body, at the travel where it rests']],
+    source: geometry,
+  },
+  'squat-angle': {
+    title: 'squat line of the driven rear wheel, against the ground, where it rests',
+    equation: 'tan σ = height of A / distance of A, from the contact point',
+    where: [['A', 'where the upper run and the line from axle to pivot meet; with a shaft, the pivot']],
+    source: squatSource,
+  },
+  'squat-ratio': {
+    title: 'squat ratio: above 100 % thrust presses the rear down, below 100 % it lifts it',
+    equation: 'ratio = tan τ / tan σ;  tan τ = h / p',
+    where: [
+      ['σ', 'squat line, as for squat-angle'],
+      ['h, p', "height of the whole machine's mass centre, wheelbase at rest"],
+    ],
+    source: squatSource,
   },
   'ride-frequency': {
     title: 'ride frequency of this end, with the tyre',
@@ -161,6 +198,11 @@ export const notToBeHad = {
   'fork offset not known': () => 'figure needed: fork offset',
   'seat not known': () => 'figure needed: place of the seat',
   'rubber not known': () => 'figure needed: where the bump rubber begins',
+  'rear only': () => 'it is a figure of the rear',
+  'pivot not known': () => 'figure needed: place of the swingarm pivot',
+  'drive not known': () => 'figure needed: how the rear wheel is driven',
+  'arm upright': () => 'the swingarm stands nearly upright there',
+  'squat line level': () => 'the squat line is level there, and thrust does not lift it at all',
 } as const;
 
 export const whyNot = (figure: string, because: string) => `${figure}: not to be had; ${because}.`;

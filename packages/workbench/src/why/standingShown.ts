@@ -1,12 +1,12 @@
 import { asPlanned } from '@sagwright/model/plan/together';
 import { mergeInputs } from '@sagwright/model/uncertainty/merge';
 import type { JobPlan } from '../path.ts';
-import { type Standing, standing } from '../why/standing.ts';
+import { type Standing, standing } from './standing.ts';
 
 /** Which set-up of a load is looked at. */
 export type SetUpShown = 'asFound' | 'planned';
 
-/** A load (null: the machine alone, as found) at rest in a set-up of the page, for its ± and what they are made of. */
+/** A load (null: the machine alone, as found) at rest in a set-up, for its ± and what they are made of. */
 export function standingShown(planned: JobPlan, load: string | null, setUp: SetUpShown): Standing | null {
   const { question } = planned.inputs;
   if (load === null) return standing(question.machine, null, question.inputs);
