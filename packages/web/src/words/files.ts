@@ -34,6 +34,7 @@ export const examples = [
   ['least-figures', 'The least figures', 'Five readings and nothing else; the rest is assumed, and said'],
   ['light-standard', 'A light standard', 'Two-stage springs, a stepped cam, spacers in the fork'],
   ['long-legs', 'Long legs', 'One shock, its ratio taped point by point; clicks and caps'],
+  ['taped-linkage', 'Taped linkage', 'One shock on rocker and link, known by its hard points; a chain'],
   ['nothing-fits', 'Nothing fits', 'No spring at hand holds both loads; what would'],
   ['too-much-aboard', 'Too much aboard', 'Over the axle limit with a full tank: refused'],
   [
