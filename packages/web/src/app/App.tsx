@@ -18,7 +18,7 @@ import { usePageWide } from './pageWidth.ts';
 import { useSession } from './session.ts';
 import { TabIndex, tabNames } from './TabIndex.tsx';
 import { useTheme } from './theme.ts';
-import { jobOf, TableProvider, usePlannedJob } from './useJob.ts';
+import { jobOf, StoreProvider, TableProvider, usePlannedJob } from './useJob.ts';
 import { usePageKeys } from './usePageKeys.ts';
 import './app.css';
 
@@ -67,66 +67,68 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
     setSheet({ kind: 'figures', path });
   };
   return (
-    <TableProvider value={table}>
-      <div className="app">
-        <JobStrip
-          name={job.name}
-          machine={job.machine.name}
-          keeper={keeper}
-          undoes={undo?.words ?? null}
-          theme={theme}
-          onJobs={() => setDoor(door.kind === 'jobs' ? SHUT : { kind: 'jobs' })}
-          onUndo={store.undo}
-          onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
-        />
-        <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
-          <NewerNotice newer={newer} />
-          <KeepingNotice
+    <StoreProvider value={store}>
+      <TableProvider value={table}>
+        <div className="app">
+          <JobStrip
+            name={job.name}
+            machine={job.machine.name}
             keeper={keeper}
-            onToFile={() =>
-              void import('../files/saveJob.ts').then(({ saveJob }) => saveJob(table.state.document))
-            }
-            onShowIt={() => void showAsKept()}
+            undoes={undo?.words ?? null}
+            theme={theme}
+            onJobs={() => setDoor(door.kind === 'jobs' ? SHUT : { kind: 'jobs' })}
+            onUndo={store.undo}
+            onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
           />
-          <JobDoor door={door} onDoor={setDoor} shelf={shelf} keeper={keeper} onLaid={onLaid} />
-          {table.problems.length > 0 && (
-            <Suspense>
-              <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
-            </Suspense>
-          )}
-          {table.view === null && table.problems.length > 0 && (
-            <Suspense>
-              <FiguresSheet
-                view={null}
-                asked={sheet?.kind === 'figures' ? sheet : noField}
+          <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
+            <NewerNotice newer={newer} />
+            <KeepingNotice
+              keeper={keeper}
+              onToFile={() =>
+                void import('../files/saveJob.ts').then(({ saveJob }) => saveJob(table.state.document))
+              }
+              onShowIt={() => void showAsKept()}
+            />
+            <JobDoor door={door} onDoor={setDoor} shelf={shelf} keeper={keeper} onLaid={onLaid} />
+            {table.problems.length > 0 && (
+              <Suspense>
+                <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
+              </Suspense>
+            )}
+            {table.view === null && table.problems.length > 0 && (
+              <Suspense>
+                <FiguresSheet
+                  view={null}
+                  asked={sheet?.kind === 'figures' ? sheet : noField}
+                  onSheet={setSheet}
+                />
+              </Suspense>
+            )}
+            {table.view !== null && (
+              <OpenTab
+                view={table.view}
+                tab={tab}
+                wide={wide}
+                load={load}
+                shown={shown}
+                sheet={sheet}
+                onLook={look}
                 onSheet={setSheet}
               />
+            )}
+          </main>
+          {keys && (
+            <Suspense>
+              <KeyList onClose={() => setKeys(false)} />
             </Suspense>
           )}
-          {table.view !== null && (
-            <OpenTab
-              view={table.view}
-              tab={tab}
-              wide={wide}
-              load={load}
-              shown={shown}
-              sheet={sheet}
-              onLook={look}
-              onSheet={setSheet}
-            />
-          )}
-        </main>
-        {keys && (
-          <Suspense>
-            <KeyList onClose={() => setKeys(false)} />
-          </Suspense>
-        )}
-        <TabIndex
-          tab={tab}
-          says={{ machine: setUps[shown], choose: chooseSays(table.view) }}
-          onTab={(next) => look({ tab: next })}
-        />
-      </div>
-    </TableProvider>
+          <TabIndex
+            tab={tab}
+            says={{ machine: setUps[shown], choose: chooseSays(table.view) }}
+            onTab={(next) => look({ tab: next })}
+          />
+        </div>
+      </TableProvider>
+    </StoreProvider>
   );
 }

@@ -36,6 +36,17 @@ const TableContext = createContext<Table | null>(null);
 
 export const TableProvider = TableContext.Provider;
 
+const StoreContext = createContext<JobStore | null>(null);
+
+export const StoreProvider = StoreContext.Provider;
+
+/** The job's store alone, for what acts on the job but does not show it: it is not painted anew at each act. */
+export function useStore(): JobStore {
+  const store = useContext(StoreContext);
+  if (store === null) throw new Error('useStore: no job is on the table here; wrap it in a StoreProvider');
+  return store;
+}
+
 export function useTable(): Table {
   const table = useContext(TableContext);
   if (table === null) throw new Error('useTable: no job is on the table here; wrap it in a TableProvider');

@@ -9,7 +9,7 @@ import { SpringHands } from './SpringHands.tsx';
 import { SpringReasons } from './SpringReasons.tsx';
 import './springDetails.css';
 
-export interface SpringDetailsProps {
+interface SpringDetailsProps {
   readonly end: ChooseEnd;
   readonly here: EndView;
   readonly spring: SpringView;

@@ -1,26 +1,35 @@
-import type { SpringView } from '@sagwright/workbench/page/shapes';
+import type { EndView, SpringView } from '@sagwright/workbench/page/shapes';
+import { memo, type ReactNode } from 'react';
 import { ReachLine } from '../drawings/reach/ReachLine.tsx';
+import type { ReachInput } from '../drawings/reach/reachInput.ts';
 import { choose as words } from '../words/choose.ts';
-import { SpringDetails, type SpringDetailsProps } from './SpringDetails.tsx';
 import { springPlace } from './springPlace.ts';
 import './springRow.css';
 
-interface SpringRowProps extends SpringDetailsProps {
+interface SpringRowProps {
+  readonly spring: SpringView;
+  /** Null where the end has nothing to set. */
+  readonly reach: ReachInput | null;
   /** Of the drawing. */
   readonly width: number;
+  /** Who plans it; null where it is not planned. */
+  readonly planned: EndView['plannedBy'] | null;
+  readonly suggested: boolean;
   readonly open: boolean;
-  readonly onOpen: () => void;
+  readonly onOpen: (id: string, yes: boolean) => void;
+  /** What opens under it, where it is open. */
+  readonly details: ReactNode;
 }
 
 /** One spring: its rate, where its adjuster must stand for each load, its verdict; opened, all that speaks for and against it. */
-export function SpringRow(props: SpringRowProps) {
-  const { here, spring, reach, width, planned, suggested, open, onOpen } = props;
+export const SpringRow = memo(function SpringRow(props: SpringRowProps) {
+  const { spring, reach, width, planned, suggested, open, onOpen, details } = props;
   const { id, name, rate, verdict, lanes } = spring;
   return (
     <article
       className="spring-row"
       id={springPlace(id)}
-      data-planned={planned || undefined}
+      data-planned={planned !== null || undefined}
       data-suggested={suggested || undefined}
       aria-label={name}
     >
@@ -37,7 +46,7 @@ export function SpringRow(props: SpringRowProps) {
           </p>
           <p className="spring-row-marks">
             {suggested && <span>{words.suggested}</span>}
-            {planned && <span>{words.plannedBy[here.plannedBy]}</span>}
+            {planned !== null && <span>{words.plannedBy[planned]}</span>}
           </p>
         </div>
         {reach !== null && width > 0 ? (
@@ -58,15 +67,15 @@ export function SpringRow(props: SpringRowProps) {
           className="spring-row-verdict"
           aria-expanded={open}
           aria-label={`${open ? words.fold(name) : words.open(name)}: ${verdict}`}
-          onClick={onOpen}
+          onClick={() => onOpen(id, !open)}
         >
           <span>{verdict}</span>
         </button>
       </div>
-      {open && <SpringDetails {...props} />}
+      {details}
     </article>
   );
-}
+});
 
 /** What stands under a spring's name: its rate as typed, where it is, what is special about it. */
 function aboutLines({ typed, rate, fitted, where, atHand }: SpringView): readonly string[] {

@@ -5,9 +5,9 @@ import { hands as handWords, choose as words } from '../words/choose.ts';
 import { loads as loadWords } from '../words/machine.ts';
 
 /** The reach line of every spring of an end, all on one scale; empty where the end has no adjuster to reach with. */
-export function reachInputs(end: EndView, loads: readonly LoadView[]): ReadonlyMap<string, ReachInput> {
+export function reachInputs(end: EndView, loads: readonly LoadView[]): Readonly<Record<string, ReachInput>> {
   const { adjuster } = end;
-  if (adjuster === null) return new Map();
+  if (adjuster === null) return {};
   const collar = { fromMm: 0, toMm: adjuster.mostMm };
   const title = handWords.setting(adjuster.name, adjuster.unit);
   const rows = end.springs.map((spring) => ({
@@ -18,15 +18,15 @@ export function reachInputs(end: EndView, loads: readonly LoadView[]): ReadonlyM
     lanes: spring.lanes.map((lane) => reachLane(lane, loads)),
   }));
   const domain = reachDomain(rows);
-  return new Map(end.springs.map((spring, i) => [spring.id, { ...rows[i]!, domain }]));
+  return Object.fromEntries(end.springs.map((spring, i) => [spring.id, { ...rows[i]!, domain }]));
 }
 
 /** What stands over all of them, once; null where there is nothing to set. */
 export function reachHeadInput(
   { adjuster }: EndView,
-  inputs: ReadonlyMap<string, ReachInput>,
+  inputs: Readonly<Record<string, ReachInput>>,
 ): ReachHeadInput | null {
-  const [first] = inputs.values();
+  const [first] = Object.values(inputs);
   if (adjuster === null || first === undefined) return null;
   const { mostMm, fromWords, toWords, stepsMm } = adjuster;
   return {

@@ -1,3 +1,5 @@
+import { memo } from 'react';
+import { useSame } from '../../app/useSame.ts';
 import { Lettering } from '../Lettering.tsx';
 import type { ReachInput } from './reachInput.ts';
 import type { ReachLaneMark } from './reachLaneMark.ts';
@@ -5,9 +7,14 @@ import { reachLine, reachLineSentence } from './reachLine.ts';
 import '../drawing.css';
 import './ReachLine.css';
 
+interface ReachLineProps {
+  readonly input: ReachInput;
+  readonly width: number;
+}
+
 /** One spring's reach: where the adjuster must stand for each load. Paint only: `reachLine` says where everything stands. */
-export function ReachLine({ input, width }: { readonly input: ReachInput; readonly width: number }) {
-  const marks = reachLine(input, { width });
+export const ReachLine = memo(function ReachLine({ input, width }: ReachLineProps) {
+  const marks = useSame(reachLine(input, { width }));
   return (
     <figure className="drawing reach" style={{ width }}>
       <svg width={width} height={marks.height} aria-hidden="true">
@@ -36,9 +43,9 @@ export function ReachLine({ input, width }: { readonly input: ReachInput; readon
       </ul>
     </figure>
   );
-}
+});
 
-function Lane({ lane }: { lane: ReachLaneMark }) {
+const Lane = memo(function Lane({ lane }: { lane: ReachLaneMark }) {
   const { bar, reached, doubt, ground } = lane;
   return (
     <g
@@ -64,4 +71,4 @@ function Lane({ lane }: { lane: ReachLaneMark }) {
       <Lettering texts={lane.labels} className="reach-label" />
     </g>
   );
-}
+});
