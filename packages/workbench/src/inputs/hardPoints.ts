@@ -1,11 +1,14 @@
 import type { HardPoint, HardPointsSI } from '@sagwright/model/rear/hardPoints';
 import { surveyRear } from '@sagwright/model/rear/survey';
+import type { EndSI } from '@sagwright/model/statics/machine';
 import { bounds } from '@sagwright/records/schema/bounds';
 import type { Points, Rear } from '@sagwright/records/schema/machine';
 import { type Desk, impossible, note } from './desk.ts';
-import type { RearMotion } from './rearMotion.ts';
 import { lengthened } from './shockLength.ts';
 import { tellStuck } from './stuckRear.ts';
+
+/** How wheel and axle of the rear move, and from where their travel was read. */
+export type RearMotion = Pick<EndSI, 'kinematics' | 'axlePath' | 'referenceTravel'>;
 
 const PATH = 'machine.rear.travel';
 

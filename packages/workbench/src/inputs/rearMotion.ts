@@ -1,13 +1,9 @@
 import type { AxlePathSI } from '@sagwright/model/rear/axlePath';
-import type { EndSI } from '@sagwright/model/statics/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { type Desk, impossible, note } from './desk.ts';
-import { pointsMotion } from './hardPoints.ts';
+import { pointsMotion, type RearMotion } from './hardPoints.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearKinematics, wheelTravel } from './travel.ts';
-
-/** How wheel and axle of the rear move, and from where their travel was read. */
-export type RearMotion = Pick<EndSI, 'kinematics' | 'axlePath' | 'referenceTravel'>;
 
 /** Of a rear by whichever of its travel is known; what cannot move is told with its place. */
 export function rearMotion(desk: Desk, radius: number, strokeMax: number): RearMotion {
