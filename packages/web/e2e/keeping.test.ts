@@ -241,3 +241,20 @@ async function isControlled(page: Page): Promise<void> {
   await planned(page);
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
 }
+
+test('where working out breaks, the page says what broke and hands the job over, and is not busy for ever', async () => {
+  const context = await newBrowser(desk);
+  const throws = "self.onmessage = () => { throw new Error('no rest in 40 steps'); };";
+  await context.route(/\/worker[^/]*\.js$/, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: throws }),
+  );
+  const page = await context.newPage();
+  await page.goto(desk.url);
+  const broken = page.locator('.broken-page');
+  await broken.waitFor();
+  expect(await broken.textContent()).toContain('no rest in 40 steps');
+  expect(await handedOver(page, page.getByRole('button', { name: 'Copy the job to a file' }))).toBe(
+    DEMO_FILE,
+  );
+  await context.close();
+});

@@ -75,6 +75,7 @@ export function usePlannedJob(
 ): Table {
   const state = useSyncExternalStore(store.subscribe, store.state);
   const [answer, setAnswer] = useState(NOTHING_YET);
+  const [fault, setFault] = useState<Error | null>(null);
   const asked = useRef(new Map<number, JobState>());
   const looked = useRef(inSight);
   useEffect(() => {
@@ -91,7 +92,7 @@ export function usePlannedJob(
       // Not urgent: what is typed or pressed meanwhile goes first, and painting is done in slices.
       startTransition(() => setAnswer((last) => answeredBy(last, of, next)));
     };
-    return createPlanClient(makeWorker(), take);
+    return createPlanClient(makeWorker(), take, setFault);
   }, [makeWorker]);
   useEffect(() => {
     // Asked from the store itself: the worker is at it while the page paints what was pressed.
@@ -102,6 +103,8 @@ export function usePlannedJob(
     ask();
     return store.subscribe(ask);
   }, [client, store, units]);
+  // To whoever shows a page that broke: a plan that never comes is no plan under way.
+  if (fault !== null) throw fault;
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
   return useMemo(

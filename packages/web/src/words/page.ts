@@ -30,3 +30,7 @@ export const problems = {
     ({ figure: 'figure needed.', rows: 'readings needed.', words: 'to be filled in.' })[what],
   oneOf: (labels: readonly string[]) => `one figure of these is needed: ${labels.join('; ')}.`,
 } as const;
+
+export const worker = {
+  notLoaded: 'The part of the page that works plans out (its worker) did not load.',
+} as const;

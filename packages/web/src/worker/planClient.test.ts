@@ -8,12 +8,18 @@ function desk() {
   const worker: Post = {
     postMessage: (message) => void posted.push(message),
     onmessage: null,
-    terminate: () => undefined,
+    onerror: null,
   };
-  const client = createPlanClient(worker, ({ kind, seq }) => void answered.push(`${kind} ${seq}`));
+  const faults: string[] = [];
+  const client = createPlanClient(
+    worker,
+    ({ kind, seq }) => void answered.push(`${kind} ${seq}`),
+    ({ message }) => void faults.push(message),
+  );
+  const fail = (message: string): void => worker.onerror?.({ message } as ErrorEvent);
   const say = (data: Answer | Opened): void => worker.onmessage?.({ data } as MessageEvent<Answer | Opened>);
   const ask = (document: number): number => client.ask({ document, units: 'typed', inSight: null });
-  return { posted, answered, say, ask, client };
+  return { posted, answered, faults, say, fail, ask, client };
 }
 
 test('every state of the job is asked about under a number of its own, and each answer is handed on', () => {
@@ -40,4 +46,11 @@ test('a figure is opened beside the plans, and each answer finds its question', 
   expect(await first).toBe('of a');
   expect(await second).toBe('of b');
   expect(answered).toEqual([]);
+});
+
+test('a worker that throws is told with its words, one that does not load is told too', () => {
+  const { faults, fail } = desk();
+  fail('wheelAt: travel 0.2 m is beyond 0.1 m');
+  fail('');
+  expect(faults).toEqual(['wheelAt: travel 0.2 m is beyond 0.1 m', expect.stringMatching(/worker/)]);
 });

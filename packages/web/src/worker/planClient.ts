@@ -1,3 +1,4 @@
+import { worker as words } from '../words/page.ts';
 import type { Answer, Ask, FigureQuestion, Open, Opened } from './messages.ts';
 
 /** Sends jobs to the worker, which lets a newer one overtake those before it: latest wins. */
@@ -6,17 +7,21 @@ export interface PlanClient {
   readonly ask: (question: Omit<Ask, 'kind' | 'seq'>) => number;
   /** Opens a figure of the last plan that was answered. Every question gets its answer. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
-  readonly close: () => void;
 }
 
 /** The part of a Worker that is used here. */
 export interface Post {
   readonly postMessage: (message: Ask | Open) => void;
   onmessage: ((event: MessageEvent<Answer | Opened>) => void) | null;
-  readonly terminate: () => void;
+  onerror: ((event: ErrorEvent) => void) | null;
 }
 
-export function createPlanClient(worker: Post, onAnswer: (answer: Answer) => void): PlanClient {
+/** `onFault` hears of a fault of the program, after which no answer may come any more: a worker that threw, or did not load. */
+export function createPlanClient(
+  worker: Post,
+  onAnswer: (answer: Answer) => void,
+  onFault: (fault: Error) => void,
+): PlanClient {
   let seq = 0;
   let opening = 0;
   const openings = new Map<number, (figure: Opened['figure']) => void>();
@@ -25,6 +30,7 @@ export function createPlanClient(worker: Post, onAnswer: (answer: Answer) => voi
     openings.get(data.id)?.(data.figure);
     openings.delete(data.id);
   };
+  worker.onerror = (event) => onFault(new Error(event.message || words.notLoaded));
   return {
     ask: (question) => {
       seq += 1;
@@ -37,6 +43,5 @@ export function createPlanClient(worker: Post, onAnswer: (answer: Answer) => voi
       worker.postMessage({ kind: 'open', id, question });
       return new Promise((resolve) => openings.set(id, resolve));
     },
-    close: () => worker.terminate(),
   };
 }
