@@ -4,9 +4,6 @@ export const figures = {
   note: 'Everything that goes into the sum. What nobody gave is assumed, with its ± and why.',
   goTo: 'Go to',
   notRead: 'Not read.',
-  noSuchField: (path: string) => `No field of this sheet holds ${path}.`,
-  nameOfMachine: 'Name of the machine',
-  nameOfJob: 'Name of the job',
 } as const;
 
 export const groups = {

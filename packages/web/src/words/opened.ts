@@ -11,8 +11,6 @@ export const opened = {
   source: 'Source',
   adds: (plusMinus: string) => `± ${plusMinus}`,
   share: (percent: string) => `${percent} %`,
-  shareOfAll: 'share of the ±',
   smaller: (count: number, percent: string) =>
     count === 1 ? `1 smaller part, ${percent} %` : `${count} smaller parts, ${percent} % together`,
-  change: 'Change',
 } as const;
