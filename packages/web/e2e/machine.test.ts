@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Desk, openDesk, savedText, visit } from './page.ts';
+import { type Desk, exampleText, openDesk, openText, savedText, visit } from './page.ts';
 import { jobOf, newJob } from './terminal.ts';
 
 let desk: Desk;
@@ -65,6 +65,27 @@ test('an open figure moves along with the load that is looked at', async () => {
   await page.keyboard.press('l');
   await expect.poll(() => value.textContent()).not.toBe(before);
   expect(await page.locator('.why-shares li').count()).toBeGreaterThan(2);
+  await context.close();
+});
+
+test('an open figure tells where its inputs come from as the job stands, also where no figure moves with that', async () => {
+  const { context, page, errors } = await firstLoad();
+  const job = jobOf(exampleText('two-and-a-box'));
+  const wheelbase = { ...job.machine.wheelbase, origin: 'manual', plusMinus: { value: 3, unit: 'mm' } };
+  await openText(page, JSON.stringify({ ...job, machine: { ...job.machine, wheelbase } }));
+  const input = page.locator('.why-shares button').filter({ hasText: 'Wheelbase' });
+  const openUp = (): Promise<void> => page.getByRole('button', { name: /^wheelbase/ }).click();
+  await openUp();
+  await input.getByText('3 mm · manual').click();
+  await page.locator('[id="machine.wheelbase"] [data-field-face]:focus').press('Enter');
+  await page.keyboard.press('o');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Undo: Wheelbase' }).waitFor();
+  await openUp();
+  await input.getByText('3 mm · own scale').waitFor();
+  await page.keyboard.press('Control+z');
+  await input.getByText('3 mm · manual').waitFor({ timeout: 5000 });
+  expect(errors).toEqual([]);
   await context.close();
 });
 

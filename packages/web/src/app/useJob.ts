@@ -118,8 +118,8 @@ function withLoad(last: Answered, of: JobState | null, load: LoadView): Answered
   if (last.view === null || of === null || last.of?.id !== of.id) return last;
   const there = last.view.loads.some(({ id }) => id === load.id);
   if (!there) return last;
-  const loads = last.view.loads.map((each) => (each.id === load.id ? sameParts(each, load) : each));
-  return { of, whole: false, view: { ...last.view, loads }, problems: [] };
+  const loads = last.view.loads.map((each) => (each.id === load.id ? load : each));
+  return { of, whole: false, view: sameParts(last.view, { ...last.view, loads }), problems: [] };
 }
 
 function answeredBy(

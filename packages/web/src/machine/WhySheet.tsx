@@ -48,20 +48,22 @@ export default function WhySheet({
   );
 }
 
-/** Asks again whenever the view changes, so that an open figure moves along. */
+/** Asks again for each new plan, so that an open figure moves along: also where its inputs are others and no figure of the view is. */
 function useOpened(question: FigureQuestion): WhyWords | string {
-  const { view, open } = useTable();
+  const { view, behind, open } = useTable();
   const [figure, setFigure] = useState<Opened['figure']>(words.working);
   const asked = JSON.stringify(question);
   useEffect(() => {
-    let stale = view === null;
+    // While a plan is under way, the worker would open the one before it.
+    if (view === null || behind !== 'nothing') return;
+    let stale = false;
     void open(JSON.parse(asked) as FigureQuestion).then((answer) => {
       if (!stale) setFigure(answer);
     });
     return () => {
       stale = true;
     };
-  }, [asked, open, view]);
+  }, [asked, behind, open, view]);
   return figure;
 }
 
