@@ -8,6 +8,7 @@ import { frontAxle, rearAxle } from './side/standing.ts';
 /** Invented machines and loads for the gallery and the tests of the drawings. No machine that exists is meant. */
 
 export const tourer: MachineFigures = {
+  assumed: [],
   wheelbaseMm: 1655,
   rake: (28.4 / 180) * Math.PI,
   forkOffsetMm: 38,
@@ -19,17 +20,19 @@ export const tourer: MachineFigures = {
 
 /** Shorter and taller, one shock, little known of it. */
 export const traveller: MachineFigures = {
+  assumed: ['rake', 'front tyre'],
   wheelbaseMm: 1540,
-  rake: null,
+  rake: (28 / 180) * Math.PI,
   forkOffsetMm: null,
   pivot: null,
   seat: null,
   rear: { tyreRadiusMm: 325, referenceTravelMm: 0, shocks: 1 },
-  front: { tyreRadiusMm: null, referenceTravelMm: 0 },
+  front: { tyreRadiusMm: 310, referenceTravelMm: 0 },
 };
 
 /** Long and low. */
 export const cruiser: MachineFigures = {
+  assumed: [],
   wheelbaseMm: 1735,
   rake: (32 / 180) * Math.PI,
   forkOffsetMm: 45,
@@ -50,9 +53,9 @@ export function stanceOn(
   rearPressedMm: number,
   frontPressedMm: number,
 ): Stance {
-  const rearRadius = machine.rear.tyreRadiusMm ?? 310;
-  const frontRadius = machine.front.tyreRadiusMm ?? 310;
-  const rake = machine.rake ?? (28 / 180) * Math.PI;
+  const rearRadius = machine.rear.tyreRadiusMm;
+  const frontRadius = machine.front.tyreRadiusMm;
+  const { rake } = machine;
   const rear = rearAxle(rearRadius, rearTravelMm - machine.rear.referenceTravelMm, machine.pivot);
   const front = frontAxle(
     machine.wheelbaseMm,

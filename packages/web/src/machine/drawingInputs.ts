@@ -23,6 +23,7 @@ export function sideViewInput(
   const [heave, pitch, rear, front] = stand.state ?? [0, 0, 0, 0];
   return {
     machine: {
+      assumed: picture.assumed,
       wheelbaseMm: picture.wheelbase * 1000,
       rake: picture.rake,
       forkOffsetMm: picture.forkOffset === null ? null : picture.forkOffset * 1000,

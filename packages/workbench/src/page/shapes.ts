@@ -130,10 +130,11 @@ export interface LimitView {
   readonly path: string;
 }
 
-/** The machine's own figures for the side view [m, rad]; null where nobody read them (drawn dashed). */
+/** The machine's own figures for the side view [m, rad]; null where nobody read them. */
 export interface PictureView {
+  /** Those of its figures that nobody read: the sum goes on with an assumption, and the picture too. */
+  readonly assumed: readonly AssumedPart[];
   readonly wheelbase: number;
-  readonly wheelbaseKnown: boolean;
   readonly rake: number;
   readonly forkOffset: number | null;
   readonly pivot: { readonly x: number; readonly height: number } | null;
@@ -144,6 +145,9 @@ export interface PictureView {
   readonly rearReferenceTravel: number;
   readonly frontReferenceTravel: number;
 }
+
+/** A part of the machine that may be drawn to an assumed figure: a tyre to its radius. */
+export type AssumedPart = 'wheelbase' | 'rake' | 'rear tyre' | 'front tyre';
 
 /** One end: its travel, what each load wants of it, and its springs. */
 export interface EndView {

@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
 import { planJob } from '../path.ts';
+import { type Change, tourerWith } from '../testing/tourerJob.ts';
+import type { PictureView } from './shapes.ts';
 import { pageView } from './view.ts';
 
 test('what the page shows of any plan survives the way to the page unchanged, in any units', () => {
@@ -17,4 +19,24 @@ test('what the page shows of any plan survives the way to the page unchanged, in
     }),
     { seed: 11, numRuns: 60 },
   );
+});
+
+test('the picture names what it is drawn to that nobody read, and nothing that was read', () => {
+  const assumedWith = (...changes: readonly Change[]): PictureView['assumed'] => {
+    const planned = planJob(tourerWith(...changes));
+    if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
+    return pageView(planned, unitsFor('metric', planned.job, '.')).picture.assumed;
+  };
+  const radius = { value: 312, unit: 'mm', origin: 'own tape' };
+  // The tourer comes with all but the radius of its front tyre.
+  expect(assumedWith()).toEqual(['front tyre']);
+  expect(assumedWith(['machine.front.tyre.radius', radius])).toEqual([]);
+  expect(
+    assumedWith(
+      ['machine.front.tyre.radius', radius],
+      ['machine.wheelbase', undefined],
+      ['machine.rake', undefined],
+      ['machine.rear.tyre.radius', undefined],
+    ),
+  ).toEqual(['wheelbase', 'rake', 'rear tyre']);
 });

@@ -12,7 +12,7 @@ import { endView } from './ends.ts';
 import { limitViews } from './limits.ts';
 import { messageViews } from './messages.ts';
 import { assumedViews, noteViews } from './notes.ts';
-import type { LoadView, PageView, PictureView, StandView } from './shapes.ts';
+import type { AssumedPart, LoadView, PageView, PictureView, StandView } from './shapes.ts';
 import { standView } from './stands.ts';
 import { thingViews } from './things.ts';
 import { usualPlaces } from './usualPlaces.ts';
@@ -152,11 +152,10 @@ function postureOf(
 function pictureView(planned: JobPlan): PictureView {
   const { question, figures } = planned.inputs;
   const { geometry, rear, front } = question.machine;
-  const known = (path: string): boolean => figures.get(path)?.typed != null;
   const { pivot } = planned.job.machine.rear;
   return {
+    assumed: partsDrawn.flatMap(([part, path]) => (figures.get(path)!.typed === null ? [part] : [])),
     wheelbase: geometry.wheelbase,
-    wheelbaseKnown: known('machine.wheelbase'),
     rake: geometry.rake,
     forkOffset: geometry.forkOffset,
     pivot:
@@ -171,3 +170,11 @@ function pictureView(planned: JobPlan): PictureView {
     frontReferenceTravel: front.referenceTravel,
   };
 }
+
+/** What the picture is drawn to that has an assumption, and the job's field for it. */
+const partsDrawn: readonly (readonly [AssumedPart, string])[] = [
+  ['wheelbase', 'machine.wheelbase'],
+  ['rake', 'machine.rake'],
+  ['rear tyre', 'machine.rear.tyre.radius'],
+  ['front tyre', 'machine.front.tyre.radius'],
+];

@@ -3,7 +3,7 @@ import { textBox } from '../lettering.ts';
 import { AxleLoads } from './AxleLoads.tsx';
 import { hatchMarks } from './ground.ts';
 import { ShapePaint } from './ShapePaint.tsx';
-import { type DotMark, type SideViewMarks, sideViewSentence } from './sideView.ts';
+import { type DotMark, dashedSentences, type SideViewMarks, sideViewSentence } from './sideView.ts';
 import type { SideViewInput } from './sideViewInput.ts';
 import type { TagMark } from './tagMarks.ts';
 import '../drawing.css';
@@ -53,6 +53,8 @@ export function SideView({ input, marks, onSelect }: SideViewProps) {
         {untagged.map((thing) => (
           <li key={thing.id}>{sideViewSentence(thing)}</li>
         ))}
+        {input.machine !== null &&
+          dashedSentences(input.machine).map((sentence) => <li key={sentence}>{sentence}</li>)}
         {marks.sentence.length > 0 && <li>{marks.sentence.map((line) => line.text).join(' ')}</li>}
       </ul>
     </figure>

@@ -1,8 +1,11 @@
 import type { Spot } from './pen.ts';
 import type { BodyPoint, MachineFigures } from './sideViewInput.ts';
 
-/** A figure that was not known and had to be assumed to draw the machine; its part is dashed. */
-export type Guess = 'rake' | 'fork offset' | 'swingarm pivot' | 'seat' | 'rear tyre' | 'front tyre';
+/** A figure that nobody read: it has no value, and the drawing takes a middling one. */
+export type Unknown = 'fork offset' | 'swingarm pivot' | 'seat';
+
+/** A figure whose part is dashed: not known, or assumed. */
+export type Guess = Unknown | MachineFigures['assumed'][number];
 
 /** A machine with every figure that a drawing needs, and which of them are guesses. */
 export interface Build {
@@ -18,35 +21,35 @@ export interface Build {
 }
 
 /** Middling figures, for the eye only (common practice, no source): nothing is worked out from them. */
-const TYRE_RADIUS_MM = 310;
-const RAKE = (28 / 180) * Math.PI;
 const FORK_OFFSET_MM = 40;
 const SEAT_HEIGHT_MM = 740;
 const ALONG_WHEELBASE = 0.33;
 
 /** Fills what is not known with a guess that is named. */
 export function buildOf(machine: MachineFigures): Build {
-  const { wheelbaseMm, rear, front } = machine;
-  const rearRadiusMm = rear.tyreRadiusMm ?? TYRE_RADIUS_MM;
-  const known: readonly (readonly [Guess, unknown])[] = [
-    ['rake', machine.rake],
-    ['fork offset', machine.forkOffsetMm],
-    ['swingarm pivot', machine.pivot],
-    ['seat', machine.seat],
-    ['rear tyre', rear.tyreRadiusMm],
-    ['front tyre', front.tyreRadiusMm],
-  ];
+  const { wheelbaseMm, rake, rear, front } = machine;
+  const rearRadiusMm = rear.tyreRadiusMm;
   return {
     wheelbaseMm,
-    rake: machine.rake ?? RAKE,
+    rake,
     forkOffsetMm: machine.forkOffsetMm ?? FORK_OFFSET_MM,
     pivot: machine.pivot ?? { xMm: wheelbaseMm * ALONG_WHEELBASE, heightMm: rearRadiusMm + 30 },
     seat: machine.seat ?? { xMm: wheelbaseMm * ALONG_WHEELBASE, heightMm: SEAT_HEIGHT_MM },
     rearRadiusMm,
-    frontRadiusMm: front.tyreRadiusMm ?? TYRE_RADIUS_MM,
+    frontRadiusMm: front.tyreRadiusMm,
     shocks: rear.shocks,
-    guesses: known.flatMap(([guess, figure]) => (figure === null ? [guess] : [])),
+    guesses: [...machine.assumed, ...unknownOf(machine)],
   };
+}
+
+/** What nobody read and nothing is assumed for. */
+export function unknownOf({ forkOffsetMm, pivot, seat }: MachineFigures): readonly Unknown[] {
+  const figures: readonly (readonly [Unknown, unknown])[] = [
+    ['fork offset', forkOffsetMm],
+    ['swingarm pivot', pivot],
+    ['seat', seat],
+  ];
+  return figures.flatMap(([name, figure]) => (figure === null ? [name] : []));
 }
 
 export function isGuess(build: Build, guess: Guess): boolean {

@@ -1,12 +1,15 @@
 import { disc, limb, line, outline, type Sheet, taperedBar } from './brush.ts';
-import { type Build, steeringAt } from './build.ts';
+import { type Build, isGuess, steeringAt } from './build.ts';
 import type { Landmarks } from './landmarks.ts';
 import type { Shape } from './shapes.ts';
 
 /** How many fins the upper block shows. */
 const FINS = 5;
 
-/** Frame cradle, a plain block of an engine, its exhaust and the rider's foot board: drawn to no figure. */
+/**
+ * Frame cradle, a plain block of an engine, its exhaust and the rider's foot board: drawn to no figure. It fills what
+ * is between the wheels: where the wheelbase is a guess, so is its length.
+ */
 export function engineShapes(build: Build, marks: Landmarks, sheet: Sheet): readonly Shape[] {
   const { pivot, seat } = build;
   const back = pivot.xMm + 35;
@@ -16,6 +19,7 @@ export function engineShapes(build: Build, marks: Landmarks, sheet: Sheet): read
   const parting = floor + (top - floor) * 0.5;
   const head = steeringAt(build, seat.heightMm + 40);
   const [boardX, boardMm] = marks.board;
+  const guess = isGuess(build, 'wheelbase');
   return [
     limb(
       [head, [front + 62, parting - 40, 120], [front - 20, floor - 2, 90], [back - 20, floor + 6]],
@@ -31,7 +35,7 @@ export function engineShapes(build: Build, marks: Landmarks, sheet: Sheet): read
         [front - 90, parting - 30],
       ],
       sheet,
-      false,
+      guess,
     ),
     ...Array.from({ length: FINS }, (_, fin) => {
       const height = parting + 24 + ((top - parting - 66) * fin) / (FINS - 1);
@@ -54,7 +58,7 @@ export function engineShapes(build: Build, marks: Landmarks, sheet: Sheet): read
         [back - 22, (parting + floor) / 2, 60],
       ],
       sheet,
-      false,
+      guess,
     ),
     disc({ xMm: front - 170, heightMm: (parting + floor) / 2 + 4 }, 92, 'line', sheet),
     disc({ xMm: front - 170, heightMm: (parting + floor) / 2 + 4 }, 66, 'detail', sheet),

@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { type Box, boxesMeet, isInside, type Point } from '../box.ts';
 import { nineThings, sideViews, stanceOn, tourer, traveller } from '../invented.ts';
 import { TEXT_MIN, textBox } from '../lettering.ts';
-import { EMPTY_SENTENCE, type SideViewMarks, sideView, sideViewSentence, sideViewTable } from './sideView.ts';
+import {
+  dashedSentences,
+  EMPTY_SENTENCE,
+  type SideViewMarks,
+  sideView,
+  sideViewSentence,
+  sideViewTable,
+} from './sideView.ts';
 import type { Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import type { TagMark } from './tagMarks.ts';
 
@@ -15,8 +22,9 @@ const PHONE = { width: 390, height: 351 };
 const input = sideViews['nine things on a tourer']!;
 
 const figures: fc.Arbitrary<MachineFigures> = fc.record({
+  assumed: fc.subarray(['wheelbase', 'rake', 'rear tyre', 'front tyre'] as const),
   wheelbaseMm: fc.integer({ min: 1350, max: 1850 }),
-  rake: fc.option(fc.double({ min: 0.38, max: 0.62, noNaN: true })),
+  rake: fc.double({ min: 0.38, max: 0.62, noNaN: true }),
   forkOffsetMm: fc.option(fc.integer({ min: 20, max: 65 })),
   pivot: fc.option(
     fc.record({ xMm: fc.integer({ min: 450, max: 600 }), heightMm: fc.integer({ min: 320, max: 400 }) }),
@@ -25,12 +33,12 @@ const figures: fc.Arbitrary<MachineFigures> = fc.record({
     fc.record({ xMm: fc.integer({ min: 420, max: 640 }), heightMm: fc.integer({ min: 660, max: 870 }) }),
   ),
   rear: fc.record({
-    tyreRadiusMm: fc.option(fc.integer({ min: 295, max: 345 })),
+    tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
     referenceTravelMm: fc.constant(0),
     shocks: fc.constantFrom(1 as const, 2 as const),
   }),
   front: fc.record({
-    tyreRadiusMm: fc.option(fc.integer({ min: 295, max: 345 })),
+    tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
     referenceTravelMm: fc.constant(0),
   }),
 });
@@ -181,7 +189,7 @@ describe('a machine to scale', () => {
         machine.wheelbaseMm,
         6,
       );
-      expect(marks.rearWheel.radius / marks.pxPerMm).toBeCloseTo(machine.rear.tyreRadiusMm ?? Number.NaN, 6);
+      expect(marks.rearWheel.radius / marks.pxPerMm).toBeCloseTo(machine.rear.tyreRadiusMm, 6);
     }
   });
 
@@ -251,9 +259,20 @@ describe('a machine to scale', () => {
 
   it('names what is not known, and dashes it', () => {
     const marks = sideView({ ...input, machine: traveller }, TABLET);
-    expect(marks.guesses).toEqual(['rake', 'fork offset', 'swingarm pivot', 'seat', 'front tyre']);
+    expect(marks.guesses).toEqual(['rake', 'front tyre', 'fork offset', 'swingarm pivot', 'seat']);
     expect(marks.shapes.some((shape) => shape.guess)).toBe(true);
     expect(sideView(input, TABLET).shapes.every((shape) => !shape.guess)).toBe(true);
+  });
+
+  it('dashes the part of each figure that is assumed, and nothing else, where every figure is there', () => {
+    const guessed = (assumed: MachineFigures['assumed']) =>
+      sideView({ ...input, machine: { ...tourer, assumed } }, TABLET).shapes.filter((shape) => shape.guess);
+    for (const part of ['wheelbase', 'rake', 'rear tyre', 'front tyre'] as const) {
+      expect(guessed([part]).length, part).toBeGreaterThan(0);
+      expect(dashedSentences({ ...tourer, assumed: [part] }).join(' ')).toContain(part);
+    }
+    expect(guessed(['rear tyre', 'front tyre']).length).toBe(2);
+    expect(dashedSentences(tourer)).toEqual([]);
   });
 
   it('without figures is a dashed outline and one sentence', () => {
@@ -414,7 +433,8 @@ describe('words on the side view', () => {
       'Front wheel',
       'Both',
     ]);
-    expect(table.caption).toContain('swingarm pivot');
+    expect(table.caption).toContain('so assumed and drawn dashed: rake, front tyre.');
+    expect(table.caption).toContain('Not known and drawn dashed: fork offset, swingarm pivot, seat.');
     for (const row of table.rows) expect(row.length).toBe(table.headings.length);
   });
 

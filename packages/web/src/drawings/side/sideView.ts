@@ -2,7 +2,7 @@ import { type Box, holds, type Point } from '../box.ts';
 import { TEXT_FIGURE, type TextMark, textWidth } from '../lettering.ts';
 import type { DrawingTable } from '../table.ts';
 import { type AxleMarks, axleMarks, belowGround } from './axleMarks.ts';
-import { buildOf, type Guess } from './build.ts';
+import { type Guess, unknownOf } from './build.ts';
 import { type DimensionMark, dimensionOf } from './dimension.ts';
 import { emptyShapes } from './emptyMachine.ts';
 import { fit } from './fit.ts';
@@ -33,7 +33,7 @@ export interface SideViewMarks {
   readonly keyBox: Box | null;
   readonly axles: AxleMarks | null;
   readonly dimension: DimensionMark | null;
-  /** Parts that are dashed because their figure is not known. */
+  /** Parts that are dashed because their figure is not known, or assumed. */
   readonly guesses: readonly Guess[];
   /** The sentence of an empty picture. */
   readonly sentence: readonly TextMark[];
@@ -70,8 +70,6 @@ export function sideView(input: SideViewInput, size: SideViewSize): SideViewMark
 /** The picture as a table: what is on the machine, then what stands on the ground. */
 export function sideViewTable(input: SideViewInput): DrawingTable {
   if (input.machine === null) return { caption: EMPTY_SENTENCE, headings: ['Needed'], rows: [] };
-  const { guesses } = buildOf(input.machine);
-  const dashed = guesses.length === 0 ? '' : ` Not known and drawn dashed: ${guesses.join(', ')}.`;
   const { axles } = input;
   const ends =
     axles === null
@@ -84,7 +82,7 @@ export function sideViewTable(input: SideViewInput): DrawingTable {
           ] as const
         ).map(([name, load]) => [name, `${load.mass} ${load.plusMinus}`.trim(), '–', load.limit]);
   return {
-    caption: `On the machine. ${DRAWN_TO}${dashed}`,
+    caption: ['On the machine.', DRAWN_TO, ...dashedSentences(input.machine)].join(' '),
     headings: ['What', 'Mass', 'From the rear axle', 'Limit'],
     rows: [
       ...input.carried.map((thing) => [
@@ -96,6 +94,16 @@ export function sideViewTable(input: SideViewInput): DrawingTable {
       ...ends,
     ],
   };
+}
+
+/** What is dashed, and why, as it is read out. */
+export function dashedSentences(machine: MachineFigures): readonly string[] {
+  const { assumed } = machine;
+  const unknown = unknownOf(machine);
+  return [
+    ...(assumed.length === 0 ? [] : [`Given by nobody, so assumed and drawn dashed: ${assumed.join(', ')}.`]),
+    ...(unknown.length === 0 ? [] : [`Not known and drawn dashed: ${unknown.join(', ')}.`]),
+  ];
 }
 
 /** A thing as it is read out: "Bed roll: 4 kg; from the rear axle 330 behind; over its limit." */

@@ -26,11 +26,13 @@ export interface Stance {
   readonly frontTravelMm: number;
 }
 
-/** The figures of a machine; one that is null is drawn as a dashed guess. */
+/** The figures of a machine; what goes by one that is null or assumed is dashed. */
 export interface MachineFigures {
+  /** Those that nobody read: drawn to what is assumed for them. */
+  readonly assumed: readonly ('wheelbase' | 'rake' | 'rear tyre' | 'front tyre')[];
   readonly wheelbaseMm: number;
   /** Steering axis from the vertical, leaning back. */
-  readonly rake: number | null;
+  readonly rake: number;
   /** Front axle ahead of the steering axis. */
   readonly forkOffsetMm: number | null;
   /** Of the swingarm. */
@@ -42,7 +44,7 @@ export interface MachineFigures {
 
 export interface EndFigures {
   /** Unloaded. */
-  readonly tyreRadiusMm: number | null;
+  readonly tyreRadiusMm: number;
   /** Wheel travel at which wheelbase, heights and places were read. */
   readonly referenceTravelMm: number;
 }
