@@ -158,3 +158,23 @@ function placesOf(value: unknown): { group: Record<string, unknown>; name: strin
   const group = value as Record<string, unknown>;
   return Object.keys(group).flatMap((name) => [{ group, name }, ...placesOf(group[name])]);
 }
+
+test('jobs for property tests know their rear in every way, and linkages are of every arrangement', () => {
+  const seen = fc.sample(arbitraryJob, { seed: 31, numRuns: 300 }).map(({ machine: { rear } }) => {
+    const { travel } = rear;
+    return travel.kind === 'linkage'
+      ? `rocker on ${travel.rocker.on}, eye on ${travel.farEye.on}`
+      : travel.kind;
+  });
+  expect([...new Set(seen)].sort()).toEqual([
+    'direct',
+    'leverage',
+    'motion',
+    'rocker on arm, eye on arm',
+    'rocker on arm, eye on frame',
+    'rocker on frame, eye on arm',
+    'rocker on frame, eye on frame',
+    'table',
+    'taped',
+  ]);
+});

@@ -110,7 +110,10 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         fork: arbitraryFork(forkSize),
         travel: arbitraryTravel(shockSize),
         drive: fc.option(arbitraryDrive, { freq: 2, nil: undefined }),
-        pointed: fc.option(arbitraryPoints(shockSize.stroke), { freq: 1 }),
+        pointed: fc.oneof(
+          { arbitrary: fc.constant(null), weight: 3 },
+          { arbitrary: arbitraryPoints(shockSize.stroke), weight: 1 },
+        ),
         wheels: fc.tuple(arbitraryWheel, arbitraryWheel),
         pivot: fc.record({ x: quantity('length', 0.45, 0.6), height: quantity('length', 0.32, 0.46) }),
         rear: arbitraryFitting('rear', shockSize),

@@ -61,6 +61,7 @@ const below = {
 } as const;
 const above = { rocker: [-0.06, 0.22], pin: [-0.1, 0.02], link: [0, -0.2], eye: [0.1, 0] } as const;
 const underArm = { rocker: [-0.17, -0.04], pin: [0, -0.08], link: [0.15, -0.02] } as const;
+const backArm = { rocker: [-0.202, -0.046], pin: [0.024, -0.088], link: [0.135, 0.006] } as const;
 
 const arrangements: readonly Steps[] = [
   { kind: 'direct', eye: [-0.5, 0], frame: [0.09, 0.3] },
@@ -68,7 +69,7 @@ const arrangements: readonly Steps[] = [
   { kind: 'linkage', on: 'frame', farOn: 'frame', ...below, far: [-0.05, 0.14] },
   { kind: 'linkage', on: 'frame', farOn: 'arm', ...below, far: [-0.16, 0.12] },
   { kind: 'linkage', on: 'frame', farOn: 'frame', ...above, far: [0.04, -0.12] },
-  { kind: 'linkage', on: 'arm', farOn: 'frame', ...underArm, eye: [-0.07, -0.02], far: [-0.12, 0.22] },
+  { kind: 'linkage', on: 'arm', farOn: 'frame', ...backArm, eye: [0.035, -0.076], far: [-0.094, 0.234] },
   { kind: 'linkage', on: 'arm', farOn: 'arm', ...underArm, eye: [0.08, -0.03], far: [-0.1, 0.24] },
 ];
 
