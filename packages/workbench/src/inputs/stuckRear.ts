@@ -75,7 +75,7 @@ function causeOf(survey: Stuck, points: HardPointsSI, strokeMax: number): Cause 
 
 function lockUpOf(survey: LocksUp, points: HardPointsSI, strokeMax: number): Cause {
   const { by, travel, stroke, short, tooShort } = survey;
-  const where = `Rear linkage: it locks at ${mm(travel)} of wheel travel and ${mm(stroke)} of stroke, where ${stops[by]}; the stroke is ${mm(strokeMax)}, so ${mm(short)} are missing.`;
+  const where = `Hard points: the rear gets no further than ${mm(travel)} of wheel travel and ${mm(stroke)} of stroke, where ${stops[by]}; the stroke is ${mm(strokeMax)}, so ${mm(short)} are missing.`;
   if (tooShort === null) {
     return { path: suspectOf(points, by), message: `${where} Check the stroke and the points.` };
   }
