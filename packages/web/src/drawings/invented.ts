@@ -14,7 +14,7 @@ export const tourer: MachineFigures = {
   forkOffsetMm: 38,
   pivot: { xMm: 540, heightMm: 356 },
   seat: { xMm: 520, heightMm: 742 },
-  rear: { tyreRadiusMm: 322, referenceTravelMm: 0, shocks: 2 },
+  rear: { tyreRadiusMm: 322, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
   front: { tyreRadiusMm: 312, referenceTravelMm: 0 },
 };
 
@@ -26,7 +26,7 @@ export const traveller: MachineFigures = {
   forkOffsetMm: null,
   pivot: null,
   seat: null,
-  rear: { tyreRadiusMm: 325, referenceTravelMm: 0, shocks: 1 },
+  rear: { tyreRadiusMm: 325, referenceTravelMm: 0, shocks: 1, shockLengthMm: null },
   front: { tyreRadiusMm: 310, referenceTravelMm: 0 },
 };
 
@@ -38,7 +38,7 @@ export const cruiser: MachineFigures = {
   forkOffsetMm: 45,
   pivot: { xMm: 560, heightMm: 330 },
   seat: { xMm: 500, heightMm: 690 },
-  rear: { tyreRadiusMm: 318, referenceTravelMm: 0, shocks: 2 },
+  rear: { tyreRadiusMm: 318, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
   front: { tyreRadiusMm: 330, referenceTravelMm: 0 },
 };
 
@@ -68,7 +68,7 @@ export function stanceOn(
   const loaded = frontRadius - frontPressedMm - (rearRadius - rearPressedMm);
   const pitch = Math.atan2(higher, apart) - Math.asin(loaded / Math.hypot(apart, higher));
   const heaveMm = rearRadius - rearPressedMm + rear.xMm * Math.sin(pitch) - rear.heightMm * Math.cos(pitch);
-  return { heaveMm, pitch, rearTravelMm, frontTravelMm };
+  return { heaveMm, pitch, rearTravelMm, frontTravelMm, shockStrokeMm: 0.9 * rearTravelMm };
 }
 
 function thing(
@@ -234,7 +234,7 @@ export const sideViews: Readonly<Record<string, SideViewInput>> = {
   },
   'nothing known': {
     machine: null,
-    stance: { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0 },
+    stance: { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0, shockStrokeMm: 0 },
     carried: [],
     massCentre: null,
     axles: null,

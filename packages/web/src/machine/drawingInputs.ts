@@ -31,6 +31,7 @@ export function sideViewInput(
       seat: pointMm(picture.seat),
       rear: {
         shocks: picture.rearShocks,
+        shockLengthMm: picture.shockLength === null ? null : picture.shockLength * 1000,
         tyreRadiusMm: picture.rearRadius * 1000,
         referenceTravelMm: picture.rearReferenceTravel * 1000,
       },
@@ -44,6 +45,7 @@ export function sideViewInput(
       pitch,
       rearTravelMm: rear * 1000,
       frontTravelMm: front * 1000,
+      shockStrokeMm: (stand.shockStroke ?? 0) * 1000,
     },
     carried: load.things.map((thing) => carried(thing, thing.aboardId === selected)),
     massCentre: pointMm(stand.centre),

@@ -87,6 +87,8 @@ export interface EffectView {
 export interface StandView {
   /** [u, θ, z_r, z_f] in m and rad; null where it does not stand. */
   readonly state: readonly [number, number, number, number] | null;
+  /** By which a rear shock is shorter than fully out [m]; null where it does not stand. */
+  readonly shockStroke: number | null;
   readonly why: string | null;
   /** Mass centre of the whole, body coordinates [m]. */
   readonly centre: { readonly x: number; readonly height: number } | null;
@@ -142,6 +144,8 @@ export interface PictureView {
   readonly rearRadius: number;
   readonly frontRadius: number;
   readonly rearShocks: 1 | 2;
+  /** Of a rear shock fully out, eye to eye, its length adjuster as it stands. */
+  readonly shockLength: number | null;
   readonly rearReferenceTravel: number;
   readonly frontReferenceTravel: number;
 }

@@ -28,11 +28,21 @@ export function standView(
       answer.kind === 'tips'
         ? `tips over the ${answer.over} wheel`
         : 'does not come to rest with these figures';
-    return { state: null, why, centre: null, rear: null, front: null, loads: null, attitude: [] };
+    return {
+      state: null,
+      shockStroke: null,
+      why,
+      centre: null,
+      rear: null,
+      front: null,
+      loads: null,
+      attitude: [],
+    };
   }
   const [heave, pitch, rear, front] = answer.rest.state as readonly [number, number, number, number];
   return {
     state: [heave, pitch, rear, front],
+    shockStroke: answer.rest.rear.stroke,
     why: null,
     centre: wholeCentre(machine, load),
     rear: restView(answer.rest.rear, travel.rear, band?.rear ?? null, units),

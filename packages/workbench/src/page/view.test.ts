@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
 import { planJob } from '../path.ts';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
-import type { PictureView } from './shapes.ts';
+import type { PageView, PictureView } from './shapes.ts';
 import { pageView } from './view.ts';
 
 test('what the page shows of any plan survives the way to the page unchanged, in any units', () => {
@@ -22,11 +22,8 @@ test('what the page shows of any plan survives the way to the page unchanged, in
 });
 
 test('the picture names what it is drawn to that nobody read, and nothing that was read', () => {
-  const assumedWith = (...changes: readonly Change[]): PictureView['assumed'] => {
-    const planned = planJob(tourerWith(...changes));
-    if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
-    return pageView(planned, unitsFor('metric', planned.job, '.')).picture.assumed;
-  };
+  const assumedWith = (...changes: readonly Change[]): PictureView['assumed'] =>
+    viewWith(...changes).picture.assumed;
   const radius = { value: 312, unit: 'mm', origin: 'own tape' };
   // The tourer comes with all but the radius of its front tyre.
   expect(assumedWith()).toEqual(['front tyre']);
@@ -40,3 +37,20 @@ test('the picture names what it is drawn to that nobody read, and nothing that w
     ),
   ).toEqual(['wheelbase', 'rake', 'rear tyre']);
 });
+
+test('the shock is drawn by its length fully out, and the stroke that the leverage makes of the wheel’s travel', () => {
+  const length = { value: 340, unit: 'mm', origin: 'own tape' };
+  const { picture, loads } = viewWith(['machine.rear.shock.length', length]);
+  expect(picture.shockLength).toBeCloseTo(0.34, 9);
+  expect(viewWith().picture.shockLength).toBe(null);
+  for (const { asFound } of loads) {
+    // The tourer's leverage ratio is 1.12 mm of wheel travel for each of the shock.
+    expect(asFound.shockStroke! * 1.12).toBeCloseTo(asFound.state![2], 9);
+  }
+});
+
+function viewWith(...changes: readonly Change[]): PageView {
+  const planned = planJob(tourerWith(...changes));
+  if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
+  return pageView(planned, unitsFor('metric', planned.job, '.'));
+}

@@ -1,9 +1,11 @@
 import type { LoadCaseResult, Stand } from '@sagwright/model/plan/answer';
 import type { PlanQuestion } from '@sagwright/model/plan/question';
 import type { JobDocument } from '@sagwright/records/schema';
+import { siOf } from '@sagwright/records/schema/quantity';
 import type { Units } from '../format/units.ts';
 import { inOrder } from '../inputs/desk.ts';
 import type { Inputs } from '../inputs/inputs.ts';
+import { lengthened } from '../inputs/shockLength.ts';
 import { type JobPlan, planInputs } from '../path.ts';
 import { type SetUpShown, standingShown } from '../why/standingShown.ts';
 import { attitudeSlopes } from './attitudeDoubt.ts';
@@ -152,7 +154,7 @@ function postureOf(
 function pictureView(planned: JobPlan): PictureView {
   const { question, figures } = planned.inputs;
   const { geometry, rear, front } = question.machine;
-  const { pivot } = planned.job.machine.rear;
+  const { pivot, shock } = planned.job.machine.rear;
   return {
     assumed: partsDrawn.flatMap(([part, path]) => (figures.get(path)!.typed === null ? [part] : [])),
     wheelbase: geometry.wheelbase,
@@ -166,6 +168,7 @@ function pictureView(planned: JobPlan): PictureView {
     rearRadius: rear.tyre.radius,
     frontRadius: front.tyre.radius,
     rearShocks: rear.struts.length === 1 ? 1 : 2,
+    shockLength: shock.length === undefined ? null : siOf(shock.length) + lengthened(shock),
     rearReferenceTravel: rear.referenceTravel,
     frontReferenceTravel: front.referenceTravel,
   };

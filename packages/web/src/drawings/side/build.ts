@@ -17,6 +17,7 @@ export interface Build {
   readonly rearRadiusMm: number;
   readonly frontRadiusMm: number;
   readonly shocks: 1 | 2;
+  readonly shockLengthMm: number | null;
   readonly guesses: readonly Guess[];
 }
 
@@ -38,6 +39,7 @@ export function buildOf(machine: MachineFigures): Build {
     rearRadiusMm,
     frontRadiusMm: front.tyreRadiusMm,
     shocks: rear.shocks,
+    shockLengthMm: rear.shockLengthMm,
     guesses: [...machine.assumed, ...unknownOf(machine)],
   };
 }

@@ -135,6 +135,6 @@ export function sceneryShapes(
       ...(isRider ? [] : [footRest(figure, sheet)]),
       ...personShapes(figure, sheet),
     ]),
-    ...shockShapes(eyesOf(build, scenery.rear), sheet),
+    ...shockShapes(eyesOf(build, scenery.rear, input.stance.shockStrokeMm), sheet),
   ];
 }

@@ -7,9 +7,10 @@ import { rearAxle } from './standing.ts';
 
 const machine = fc.constantFrom(tourer, cruiser, { ...tourer, rear: { ...tourer.rear, shocks: 1 as const } });
 
-function at(figures: typeof tourer, rise: number) {
-  const build = buildOf(figures);
-  const eyes = eyesOf(build, rearAxle(build.rearRadiusMm, rise, build.pivot));
+/** Of a machine whose shock's length nobody read, unless `lengthMm` says it. */
+function at(figures: typeof tourer, rise: number, lengthMm: number | null = null, strokeMm = 0) {
+  const build = { ...buildOf(figures), shockLengthMm: lengthMm };
+  const eyes = eyesOf(build, rearAxle(build.rearRadiusMm, rise, build.pivot), strokeMm);
   const [x, height] = [eyes.upper[0] - eyes.lower[0], eyes.upper[1] - eyes.lower[1]];
   return { ...eyes, length: Math.hypot(x, height), lean: Math.atan2(x, height) };
 }
@@ -41,6 +42,20 @@ describe('the shock', () => {
     // the part along the shock. 1 mm of rise is small; the arm's own slope of 3.4° and the second order cost under 0.06 mm.
     const [before, after] = [at(tourer, 0), at(tourer, 1)];
     expect(before.length - after.length).toBeCloseTo(0.86 * Math.cos(before.lean), 1);
+  });
+
+  it('is as long as it is fully out less its stroke where its length is known, with the same lower eye and lean', () => {
+    const length = fc.double({ min: 250, max: 520, noNaN: true });
+    const stroke = fc.double({ min: 0, max: 120, noNaN: true });
+    fc.assert(
+      fc.property(machine, length, stroke, (figures, lengthMm, strokeMm) => {
+        const [known, unknown] = [at(figures, 30, lengthMm, strokeMm), at(figures, 30)];
+        expect(known.length).toBeCloseTo(lengthMm - strokeMm, 6);
+        expect(known.lower).toEqual(unknown.lower);
+        expect(known.lean).toBeCloseTo(unknown.lean, 9);
+      }),
+      { seed: 93 },
+    );
   });
 
   it('leans forward, a single one more than one of a pair', () => {

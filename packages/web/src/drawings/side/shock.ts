@@ -16,12 +16,23 @@ export interface Eyes {
   readonly upper: Spot;
 }
 
-/** One shock of a pair, leaning near the axle; a single one forward under the seat. Its eyes are drawn for the eye only. */
-export function eyesOf(build: Build, rear: BodyPoint): Eyes {
+/**
+ * One shock of a pair, leaning near the axle; a single one forward under the seat. Where its eyes are is drawn for the eye
+ * only; how far apart they are is to scale where the shock's length is known: fully out less its stroke. The upper eye is
+ * then shifted along the shock.
+ */
+export function eyesOf(build: Build, rear: BodyPoint, strokeMm: number): Eyes {
   const along = build.shocks === 2 ? 0.14 : 0.52;
   const start = onArm(build, { xMm: 0, heightMm: build.rearRadiusMm }, along);
   const upper: Spot = build.shocks === 2 ? [start[0] + 95, start[1] + 330] : [start[0] + 120, start[1] + 290];
-  return { lower: onArm(build, rear, along), upper };
+  const lower = onArm(build, rear, along);
+  const { shockLengthMm } = build;
+  if (shockLengthMm === null) return { lower, upper };
+  const part = (shockLengthMm - strokeMm) / Math.hypot(upper[0] - lower[0], upper[1] - lower[1]);
+  return {
+    lower,
+    upper: [lower[0] + part * (upper[0] - lower[0]), lower[1] + part * (upper[1] - lower[1])],
+  };
 }
 
 export function shockShapes({ lower, upper }: Eyes, sheet: Sheet): readonly Shape[] {

@@ -36,6 +36,7 @@ const figures: fc.Arbitrary<MachineFigures> = fc.record({
     tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
     referenceTravelMm: fc.constant(0),
     shocks: fc.constantFrom(1 as const, 2 as const),
+    shockLengthMm: fc.option(fc.integer({ min: 250, max: 420 })),
   }),
   front: fc.record({
     tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
@@ -104,7 +105,7 @@ const anyInput: fc.Arbitrary<SideViewInput> = fc
 /** Sizes that have tags: a tablet, a desk, and the smallest. */
 const anySize = fc.constantFrom(TABLET, DESK, SMALL);
 
-const LEVEL = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0 };
+const LEVEL = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0, shockStrokeMm: 0 };
 
 function crossing(a: Point, b: Point, c: Point, d: Point): boolean {
   const side = (p: Point, q: Point, r: Point) => (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
@@ -435,6 +436,8 @@ describe('words on the side view', () => {
     ]);
     expect(table.caption).toContain('so assumed and drawn dashed: rake, front tyre.');
     expect(table.caption).toContain('Not known and drawn dashed: fork offset, swingarm pivot, seat.');
+    expect(table.caption).not.toContain('true length');
+    expect(sideViewTable(input).caption).toContain('The shock has its true length');
     for (const row of table.rows) expect(row.length).toBe(table.headings.length);
   });
 

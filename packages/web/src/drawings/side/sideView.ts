@@ -60,6 +60,8 @@ const HEIGHT_MM = 1560;
 const DRAWN_TO =
   'To scale: wheels, wheelbase, fork, swingarm, seat point and mass centres; the rest is drawn to no figure.';
 
+const SHOCK_DRAWN_TO = 'The shock has its true length; where its eyes are is drawn to no figure.';
+
 export const EMPTY_SENTENCE = 'Wheelbase and two wheel weights make this picture true';
 
 /** The machine to scale from its own figures, in its stance, with what is on it. */
@@ -82,7 +84,12 @@ export function sideViewTable(input: SideViewInput): DrawingTable {
           ] as const
         ).map(([name, load]) => [name, `${load.mass} ${load.plusMinus}`.trim(), '–', load.limit]);
   return {
-    caption: ['On the machine.', DRAWN_TO, ...dashedSentences(input.machine)].join(' '),
+    caption: [
+      'On the machine.',
+      DRAWN_TO,
+      ...(input.machine.rear.shockLengthMm === null ? [] : [SHOCK_DRAWN_TO]),
+      ...dashedSentences(input.machine),
+    ].join(' '),
     headings: ['What', 'Mass', 'From the rear axle', 'Limit'],
     rows: [
       ...input.carried.map((thing) => [

@@ -24,6 +24,8 @@ export interface Stance {
   readonly pitch: number;
   readonly rearTravelMm: number;
   readonly frontTravelMm: number;
+  /** By which a rear shock is shorter than fully out. */
+  readonly shockStrokeMm: number;
 }
 
 /** The figures of a machine; what goes by one that is null or assumed is dashed. */
@@ -38,7 +40,11 @@ export interface MachineFigures {
   /** Of the swingarm. */
   readonly pivot: BodyPoint | null;
   readonly seat: BodyPoint | null;
-  readonly rear: EndFigures & { readonly shocks: 1 | 2 };
+  readonly rear: EndFigures & {
+    readonly shocks: 1 | 2;
+    /** Fully out, eye to eye. Where it is not known the shock is as long as its place allows. */
+    readonly shockLengthMm: number | null;
+  };
   readonly front: EndFigures;
 }
 

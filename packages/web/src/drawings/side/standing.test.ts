@@ -11,6 +11,7 @@ const stance = fc.record({
   pitch: fc.double({ min: -0.15, max: 0.15, noNaN: true }),
   rearTravelMm: fc.double({ min: 0, max: 200, noNaN: true }),
   frontTravelMm: fc.double({ min: 0, max: 200, noNaN: true }),
+  shockStrokeMm: fc.constant(0),
 });
 
 describe('points of the body, standing on the ground', () => {
@@ -26,12 +27,12 @@ describe('points of the body, standing on the ground', () => {
   });
 
   it('are where they were read when the state is zero', () => {
-    const still = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0 };
+    const still = { heaveMm: 0, pitch: 0, rearTravelMm: 0, frontTravelMm: 0, shockStrokeMm: 0 };
     expect(standing({ xMm: 530, heightMm: 740 }, still)).toEqual({ xMm: 530, heightMm: 740 });
   });
 
   it('sink in front and go forward when the nose goes down', () => {
-    const nosedDown = { heaveMm: 0, pitch: 0.05, rearTravelMm: 0, frontTravelMm: 0 };
+    const nosedDown = { heaveMm: 0, pitch: 0.05, rearTravelMm: 0, frontTravelMm: 0, shockStrokeMm: 0 };
     const point = standing({ xMm: 1500, heightMm: 900 }, nosedDown);
     expect(point.heightMm).toBeLessThan(900);
     expect(point.xMm).toBeGreaterThan(1500 * Math.cos(0.05));
