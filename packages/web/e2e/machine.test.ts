@@ -89,6 +89,22 @@ test('an open figure tells where its inputs come from as the job stands, also wh
   await context.close();
 });
 
+test('a sheet that is closed gives the focus back to the key that opened it, through other sheets too', async () => {
+  const { context, page } = await firstLoad();
+  const opener = page.getByRole('button', { name: /^wheelbase/ });
+  const focused = (): Promise<boolean> => opener.evaluate((key) => key === document.activeElement);
+  await opener.focus();
+  await opener.press('Enter');
+  await page.locator('.sheet-frame:focus').press('Escape');
+  await expect.poll(focused).toBe(true);
+  await opener.press('Enter');
+  await page.locator('.why-shares button').filter({ hasText: 'Wheelbase' }).press('Enter');
+  await page.locator('[id="machine.wheelbase"] [data-field-face]:focus').press('Escape');
+  await page.locator('.sheet-frame').waitFor({ state: 'detached' });
+  await expect.poll(focused).toBe(true);
+  await context.close();
+});
+
 test('eight entries make the plan that the terminal makes of them, and the page says which reading would narrow it most', async () => {
   const { context, page } = await visit(desk);
   await page.getByRole('button', { name: 'Jobs' }).click();

@@ -10,13 +10,20 @@ interface SheetFrameProps {
   readonly children: ReactNode;
 }
 
-/** A sheet with its title and the key that closes it. Opened, it has the focus; Escape closes it. */
+/** A sheet with its title and the key that closes it. Opened, it has the focus; Escape closes it; what opened it has the focus again. */
 export function SheetFrame({ title, note, onClose, children }: SheetFrameProps) {
   const id = useId();
   const frame = useRef<HTMLElement>(null);
   const takesFocus = useRef(onClose !== null);
   useEffect(() => {
-    if (takesFocus.current) frame.current?.focus({ preventScroll: true });
+    if (!takesFocus.current) return;
+    const before = document.activeElement;
+    frame.current?.focus({ preventScroll: true });
+    return () => {
+      const isLost = document.activeElement === document.body;
+      if (isLost && (before instanceof HTMLElement || before instanceof SVGElement))
+        before.focus({ preventScroll: true });
+    };
   }, []);
   return (
     <section
