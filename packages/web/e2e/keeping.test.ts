@@ -258,3 +258,14 @@ test('where working out breaks, the page says what broke and hands the job over,
   );
   await context.close();
 });
+
+test('where working out takes long, the page says that it is at it', async () => {
+  const context = await newBrowser(desk);
+  await context.route(/\/worker[^/]*\.js$/, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: 'self.onmessage = () => {};' }),
+  );
+  const page = await context.newPage();
+  await page.goto(desk.url);
+  await page.getByText('working it out …').waitFor();
+  await context.close();
+});

@@ -6,6 +6,7 @@ import type { JobStore } from '../job/jobStore.ts';
 import type { MachineSheet } from '../machine/sheets.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { setUps } from '../words/machine.ts';
+import { strip as words } from '../words/page.ts';
 import type { Post } from '../worker/planClient.ts';
 import { chooseSays } from './chooseSays.ts';
 import { JobStrip } from './JobStrip.tsx';
@@ -81,6 +82,7 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
             onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
           />
           <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
+            {table.behind !== 'nothing' && <p className="app-working">{words.working}</p>}
             <NewerNotice newer={newer} />
             <KeepingNotice
               keeper={keeper}
