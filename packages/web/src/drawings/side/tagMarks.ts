@@ -47,7 +47,7 @@ export function tagMarks(
   slots: readonly Slot[],
 ): readonly TagMark[] {
   const dots = things.map(({ dot }) => dot);
-  const seats = clearLeaders(dots, others, seatTags(dots, slots), slots);
+  const seats = seatsOf(dots.map(toPixel), others.map(toPixel), slots);
   return things.map(({ thing, dot }, index) => {
     const { box, port, bend } = seats[index]!;
     return {
@@ -59,6 +59,24 @@ export function tagMarks(
       overLimit: thing.overLimit,
     };
   });
+}
+
+let lastSeated: { readonly key: string; readonly seats: readonly Slot[] } | null = null;
+
+/**
+ * Where each tag is seated, by dots to the pixel. The last answer is remembered, since a figure that is stepped moves dots by less
+ * than that, and seating is most of the work of a drawing.
+ */
+function seatsOf(dots: readonly Point[], others: readonly Point[], slots: readonly Slot[]): readonly Slot[] {
+  const key = JSON.stringify([dots, others, slots]);
+  if (lastSeated?.key !== key) {
+    lastSeated = { key, seats: clearLeaders(dots, others, seatTags(dots, slots), slots) };
+  }
+  return lastSeated.seats;
+}
+
+function toPixel({ x, y }: Point): Point {
+  return { x: Math.round(x), y: Math.round(y) };
 }
 
 function tagTexts(thing: Carried, box: Box): readonly TextMark[] {
