@@ -1,6 +1,7 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { lazy, memo, Suspense, useCallback, useState } from 'react';
-import type { SetUpShown } from '../machine/drawingInputs.ts';
+
 import { MachineTab } from '../machine/MachineTab.tsx';
 import type { MachineSheet, OpenSheet } from '../machine/sheets.ts';
 import type { Session } from './session.ts';

@@ -1,5 +1,6 @@
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { useCallback, useEffect, useState } from 'react';
-import type { SetUpShown } from '../machine/drawingInputs.ts';
+
 import { remember, remembered } from '../storage/remembered.ts';
 import type { TabName } from './TabIndex.tsx';
 

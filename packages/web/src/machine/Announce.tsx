@@ -1,8 +1,9 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo } from 'react';
 import { SaidOnce } from '../app/SaidOnce.tsx';
 import { travelLadderSentence } from '../drawings/ladder/travelLadder.ts';
-import { ladderInput, type SetUpShown } from './drawingInputs.ts';
+import { ladderInput } from './drawingInputs.ts';
 
 interface AnnounceProps {
   readonly view: PageView;

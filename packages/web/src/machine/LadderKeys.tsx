@@ -1,4 +1,5 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo } from 'react';
 import { useSame } from '../app/useSame.ts';
 import type { LadderInput } from '../drawings/ladder/ladderInput.ts';
@@ -6,7 +7,7 @@ import { laneTargets } from '../drawings/ladder/laneTargets.ts';
 import { TravelLadder } from '../drawings/ladder/TravelLadder.tsx';
 import { travelLadder } from '../drawings/ladder/travelLadder.ts';
 import { ladder as words } from '../words/machine.ts';
-import { ALONE, type SetUpShown } from './drawingInputs.ts';
+import { ALONE } from './drawingInputs.ts';
 import type { OpenSheet } from './sheets.ts';
 
 interface LadderKeysProps {

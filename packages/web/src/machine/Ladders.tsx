@@ -1,4 +1,5 @@
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo, useState } from 'react';
 import { useSame } from '../app/useSame.ts';
 import { useWidth } from '../app/useWidth.ts';
@@ -7,7 +8,7 @@ import { LadderLegend } from '../drawings/ladder/LadderLegend.tsx';
 import { ladderLanes, ladderScale, travelLadderTable } from '../drawings/ladder/travelLadder.ts';
 import { sideViewTable } from '../drawings/side/sideView.ts';
 import { ladder as words } from '../words/machine.ts';
-import { ladderInput, type SetUpShown, sideViewInput } from './drawingInputs.ts';
+import { ladderInput, sideViewInput } from './drawingInputs.ts';
 import { LadderKeys } from './LadderKeys.tsx';
 import type { OpenSheet } from './sheets.ts';
 import { ThingList } from './ThingList.tsx';

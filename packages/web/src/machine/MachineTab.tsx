@@ -1,8 +1,9 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { isPageNarrow, usePageWide } from '../app/pageWidth.ts';
 import { Announce } from './Announce.tsx';
-import type { SetUpShown } from './drawingInputs.ts';
+
 import { type LadderShown, Ladders } from './Ladders.tsx';
 import { LimitList } from './LimitList.tsx';
 import { LoadStrip } from './LoadStrip.tsx';

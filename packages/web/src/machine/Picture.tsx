@@ -1,9 +1,10 @@
 import type { LoadView, PictureView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo, useMemo } from 'react';
 import { useWidth } from '../app/useWidth.ts';
 import { SideView } from '../drawings/side/SideView.tsx';
 import { sideView } from '../drawings/side/sideView.ts';
-import { type SetUpShown, sideViewInput } from './drawingInputs.ts';
+import { sideViewInput } from './drawingInputs.ts';
 import { PictureKeys } from './PictureKeys.tsx';
 import type { MachineSheet, OpenSheet } from './sheets.ts';
 

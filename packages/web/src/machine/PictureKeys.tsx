@@ -1,9 +1,10 @@
 import type { LoadView } from '@sagwright/workbench/page/shapes';
 import type { StandFigure } from '@sagwright/workbench/page/whyStand';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { type LoadMark, wordsBox } from '../drawings/side/axleMarks.ts';
 import type { SideViewMarks } from '../drawings/side/sideView.ts';
 import { thing, picture as words } from '../words/machine.ts';
-import type { SetUpShown } from './drawingInputs.ts';
+
 import type { OpenSheet } from './sheets.ts';
 import './pictureKeys.css';
 

@@ -1,8 +1,9 @@
 import type { AttitudeView, LoadView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo } from 'react';
 import { loads, setUps, sheetKeys, attitude as words } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
-import { type SetUpShown, standShown } from './drawingInputs.ts';
+import { standShown } from './drawingInputs.ts';
 import type { OpenSheet } from './sheets.ts';
 import '../fields/key.css';
 import './standLine.css';

@@ -1,11 +1,9 @@
 import type { EndView, LoadView, PictureView, StandView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { axisInInches, axisInMm } from '../drawings/ladder/axis.ts';
 import type { LadderInput, LadderLane } from '../drawings/ladder/ladderInput.ts';
 import type { AxleWords, Carried, SideViewInput } from '../drawings/side/sideViewInput.ts';
 import { ladder, loads as loadWords, picture as words } from '../words/machine.ts';
-
-/** Which set-up the drawings show. */
-export type SetUpShown = 'asFound' | 'planned';
 
 /** How a load stands in the set-up shown; as found where nothing is planned for it. */
 export function standShown(load: LoadView, shown: SetUpShown): StandView {

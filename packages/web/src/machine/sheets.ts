@@ -1,6 +1,6 @@
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
+import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import type { FigureQuestion } from '../worker/messages.ts';
-import type { SetUpShown } from './drawingInputs.ts';
 
 /** What lies open beside the picture; null: nothing. */
 export type MachineSheet =
