@@ -50,9 +50,15 @@ store.subscribe(rememberTable);
 if (brought?.kind === 'job') store.lay({ id: newId('job'), document: brought.job, changes: [] });
 const isWorkAtRisk = (): boolean => isAtRisk(keeper.state()) && store.state().changes.length > 0;
 addEventListener('beforeunload', (event) => {
-  if (isWorkAtRisk()) event.preventDefault();
+  if (!isWorkAtRisk()) return;
+  // A window that loads itself again as a newer page finds again what it leaves: nobody is asked.
+  if (newer.isTaking() && leaveBehind(store.state())) return;
+  event.preventDefault();
 });
-addEventListener('pagehide', () => (isWorkAtRisk() ? leaveBehind(store.state()) : clearLeftBehind()));
+addEventListener('pagehide', () => {
+  if (isWorkAtRisk()) leaveBehind(store.state());
+  else clearLeftBehind();
+});
 
 /** A page that another window left behind lacks the parts that it had not fetched: it is loaded again, as the newer one. */
 const onUncaughtError = (error: unknown): void =>

@@ -9,6 +9,8 @@ export interface NewerPage {
   readonly subscribe: (listener: () => void) => () => void;
   /** Puts it in the place of this one. */
   readonly take: () => void;
+  /** This window is being loaded again as the newer one: nobody leaves it. */
+  readonly isTaking: () => boolean;
 }
 
 /** Lets the page work with the network gone, and watches for a newer one. */
@@ -20,14 +22,19 @@ export function watchForNewerPage(): NewerPage {
     state = next;
     for (const listener of listeners) listener();
   };
+  let taking = false;
+  const reload = (): void => {
+    taking = true;
+    location.reload();
+  };
   const update = registerSW({
     onNeedRefresh: () => say('ready'),
     // The newer one has taken over: all windows hear of it, and only the one that asked is loaded again.
-    onNeedReload: () => (asked ? location.reload() : say('elsewhere')),
+    onNeedReload: () => (asked ? reload() : say('elsewhere')),
   });
   const take = (): void => {
     if (state === 'elsewhere') {
-      location.reload();
+      reload();
       return;
     }
     asked = true;
@@ -44,5 +51,6 @@ export function watchForNewerPage(): NewerPage {
       return () => listeners.delete(listener);
     },
     take,
+    isTaking: () => taking,
   };
 }

@@ -7,8 +7,13 @@ import { unlessForbidden } from './unlessForbidden.ts';
  */
 const KEY = 'sagwright-left-behind';
 
-export function leaveBehind({ id, document, changes }: JobState): void {
-  unlessForbidden(() => sessionStorage.setItem(KEY, JSON.stringify({ id, document, changes })));
+/** Whether it could be left there. */
+export function leaveBehind({ id, document, changes }: JobState): boolean {
+  const left = unlessForbidden(() => {
+    sessionStorage.setItem(KEY, JSON.stringify({ id, document, changes }));
+    return true;
+  });
+  return left === true;
 }
 
 export function leftBehind(): JobState | null {
