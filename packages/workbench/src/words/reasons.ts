@@ -1,6 +1,7 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { Planned, Reason, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
+import { rulesOut } from '@sagwright/model/plan/reasons';
 import { format, formatFigure, formatRange, formatSome, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
@@ -85,24 +86,18 @@ export function reasonLines(planned: JobPlan, end: End, spring: SpringPlan, unit
   const single = spring.reasons.filter(({ code }) => !together.has(code) && code !== 'reaches');
   const against = single.filter(({ side }) => side === 'against');
   const alone = spring.reasons.filter(({ code }) => code === 'machine alone tops out');
-  const rulesOut = [
-    ...failingTogether(planned, end, spring, units),
-    ...sayAll(against.filter(({ code }) => !bearable.has(code))),
-  ];
+  const failing = [...failingTogether(planned, end, spring, units), ...sayAll(against.filter(rulesOut))];
   return {
     for: [...(reached === null ? [] : [reached]), ...sayAll(single.filter(({ side }) => side === 'for'))],
     against: [
-      ...rulesOut,
-      ...sayAll(against.filter(({ code }) => bearable.has(code))),
+      ...failing,
+      ...sayAll(against.filter((reason) => !rulesOut(reason))),
       ...(alone.length === 0 ? [] : [words.reasons.aloneToppedOut(loadNames(planned, alone))]),
     ],
-    rulesOut,
+    rulesOut: failing,
     notChecked: sayAll(single.filter(({ side }) => side === 'not checked')),
   };
 }
-
-/** What speaks against a spring and is left to the technician. */
-const bearable: ReadonlySet<Reason['code']> = new Set(['rests on rubber', 'rests on metal']);
 
 /** What several loads can fail on alike. */
 const together: ReadonlySet<Reason['code']> = new Set([
