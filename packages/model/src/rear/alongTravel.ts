@@ -2,7 +2,7 @@ import type { SwingarmPathSI } from './axlePath.ts';
 import { type FinalDriveSI, type Squat, squatOf } from './finalDrive.ts';
 import type { HardPoint } from './hardPoints.ts';
 import { armAngle } from './swingarm.ts';
-import { swingarmOf, type WheelMotionSI, wheelAt } from './wheelMotion.ts';
+import { axleHeightOf, swingarmOf, type WheelMotionSI, wheelAt } from './wheelMotion.ts';
 
 /** A rear at one wheel travel. */
 export interface TravelRow {
@@ -112,10 +112,10 @@ function travelInLine(
   { pivotX, pivotHeight }: SwingarmPathSI,
   sprocket: HardPoint,
 ): number | null {
-  const arm = Math.hypot(pivotX, pivotHeight - end.tyre.radius);
+  const arm = Math.hypot(pivotX, pivotHeight - axleHeightOf(end));
   const x = pivotX - sprocket.x;
   const height = pivotHeight - sprocket.height;
   const distance = Math.hypot(x, height);
   if (!(x < 0)) return null;
-  return pivotHeight + (arm * height) / distance - end.tyre.radius + end.referenceTravel;
+  return pivotHeight + (arm * height) / distance - axleHeightOf(end) + end.referenceTravel;
 }

@@ -4,7 +4,7 @@ import { isHardPoints } from './kinematics.ts';
 import { blankLoop, loopOf } from './link.ts';
 import { rockerTurn } from './rocker.ts';
 import { armTurn } from './swingarm.ts';
-import { swingarmOf, type WheelMotionSI, wheelAt } from './wheelMotion.ts';
+import { axleHeightOf, swingarmOf, type WheelMotionSI, wheelAt } from './wheelMotion.ts';
 
 /** A part of the rear and where it stands in the body [m]. */
 export interface PartAt extends HardPoint {
@@ -22,7 +22,7 @@ interface Turn {
  * machine. Throws RangeError where the rear has no hard points, and where it cannot stand so.
  */
 export function partsAt(end: WheelMotionSI, z: number): readonly PartAt[] {
-  const { kinematics, axlePath, tyre } = end;
+  const { kinematics, axlePath } = end;
   const { pivotX, pivotHeight } = swingarmOf(axlePath);
   if (!isHardPoints(kinematics)) {
     throw new RangeError(`partsAt: a rear known by its ${kinematics.kind}; only hard points have places`);
@@ -30,7 +30,7 @@ export function partsAt(end: WheelMotionSI, z: number): readonly PartAt[] {
   const axle = { x: 0, height: 0, axleSlope: 0, axleBend: 0, stroke: 0, motionRatio: 0, ratioSlope: 0 };
   wheelAt(end, 0, 0, z, axle);
   const pivot = { x: pivotX, height: pivotHeight };
-  const turn = turnOfArm(pivot, tyre.radius, axle);
+  const turn = turnOfArm(pivot, axleHeightOf(end), axle);
   const onArm = (point: HardPoint): HardPoint => turned(point, pivot, turn);
   const both: readonly PartAt[] = [
     { part: 'axle', x: axle.x, height: axle.height },

@@ -8,6 +8,7 @@ export interface WheelMotionSI {
   readonly kinematics: KinematicsSI;
   readonly axlePath: AxlePathSI;
   readonly tyre: { readonly radius: number };
+  readonly axleHeight?: number;
   /** Wheel travel of the reference attitude [m]; with hard points it follows from them: `referenceTravelOf`. */
   readonly referenceTravel: number;
 }
@@ -24,14 +25,20 @@ export function wheelAt(
   z: number,
   out: AxleAt & StrokeAt,
 ): void {
-  const { kinematics, axlePath, tyre } = end;
-  axleAt(axlePath, axleX, tyre.radius, z - end.referenceTravel, rake, out);
+  const { kinematics, axlePath } = end;
+  const axleHeight = axleHeightOf(end);
+  axleAt(axlePath, axleX, axleHeight, z - end.referenceTravel, rake, out);
   if (!isHardPoints(kinematics)) strokeAt(kinematics, rake, z, out);
-  else if (!strokeOnArm(kinematics, swingarmOf(axlePath), tyre.radius, out, out)) {
+  else if (!strokeOnArm(kinematics, swingarmOf(axlePath), axleHeight, out, out)) {
     throw new RangeError(
       `wheelAt: link and rocker cannot be joined at a wheel travel of ${z} m; the hard points must be surveyed first`,
     );
   }
+}
+
+/** Height of an end's axle in the reference attitude [m]: with another tyre than it was measured on, the axle stays where it was. */
+export function axleHeightOf(end: Pick<WheelMotionSI, 'tyre' | 'axleHeight'>): number {
+  return end.axleHeight ?? end.tyre.radius;
 }
 
 /** The damper alone: stroke, motion ratio and its slope at wheel travel z [m]. */
@@ -49,9 +56,9 @@ const wheel = { x: 0, height: 0, axleSlope: 0, axleBend: 0, stroke: 0, motionRat
  * Throws RangeError where the wheel cannot get there.
  */
 export function wheelTravelAt(end: WheelMotionSI, rake: number, stroke: number): number {
-  const { kinematics, axlePath, tyre, referenceTravel } = end;
+  const { kinematics, axlePath, referenceTravel } = end;
   if (!isHardPoints(kinematics)) return travelAtStroke(kinematics, rake, stroke);
-  const rear = { points: kinematics, arm: swingarmOf(axlePath), axleHeight: tyre.radius };
+  const rear = { points: kinematics, arm: swingarmOf(axlePath), axleHeight: axleHeightOf(end) };
   const rise = riseAtStroke(rear, stroke, -referenceTravel);
   if (rise !== null) return rise + referenceTravel;
   throw new RangeError(

@@ -9,6 +9,8 @@ export interface EndSI {
   readonly unsprung: number;
   /** Radius unloaded [m]; vertical rate [N/m]. */
   readonly tyre: { readonly radius: number; readonly rate: number };
+  /** Of the axle in the reference attitude [m]; left out: the tyre's radius, as with the tyre that the machine was measured on. */
+  readonly axleHeight?: number;
   /**
    * Wheel travel [m] at which the body coordinates (wheelbase, heights, places) hold; with hard points it follows from
    * them (`referenceTravelOf`).

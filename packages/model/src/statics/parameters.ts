@@ -58,7 +58,7 @@ function reachOf(name: string, hardPoints: boolean): Reach {
 
 const ON_TRAVEL = /^geometry\.rake$|\.strokeMax$|\.kinematics\./;
 /** Hard points too, though they stand elsewhere. */
-const AXLE_AND_PIVOT = /^rear\.(axlePath\.|tyre\.radius$)/;
+const AXLE_AND_PIVOT = /^rear\.(axlePath\.|axleHeight$|tyre\.radius$)/;
 
 /** The number at a place of the list. */
 export function parameter(parameters: Parameters, index: number): number {

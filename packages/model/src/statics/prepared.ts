@@ -1,5 +1,5 @@
 import { isHardPoints } from '../rear/kinematics.ts';
-import { damperAt, referenceTravelOf, swingarmOf, wheelTravelAt } from '../rear/wheelMotion.ts';
+import { axleHeightOf, damperAt, referenceTravelOf, swingarmOf, wheelTravelAt } from '../rear/wheelMotion.ts';
 import { blankEndAt, type EndAt, type Settling } from './endAt.ts';
 import type { EndSI, MachineSI } from './machine.ts';
 
@@ -100,13 +100,13 @@ function travelMaxOf(end: EndSI, rake: number): number {
 }
 
 function followHardPoints(end: EndSI): void {
-  const { kinematics, axlePath, tyre } = end;
+  const { kinematics, axlePath } = end;
   if (!isHardPoints(kinematics)) return;
   const moved: { referenceTravel: number } = end;
   moved.referenceTravel = referenceTravelOf({
     points: kinematics,
     arm: swingarmOf(axlePath),
-    axleHeight: tyre.radius,
+    axleHeight: axleHeightOf(end),
   });
 }
 
@@ -125,11 +125,12 @@ const STOP_MISSED = 1e-7;
 const atStop = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
 
 function requireArm(end: EndSI, axleX: number, travelMax: number): void {
-  const { axlePath, tyre, referenceTravel } = end;
+  const { axlePath, referenceTravel } = end;
   if (axlePath.kind !== 'circle') return;
+  const axleHeight = axleHeightOf(end);
   const ahead = axlePath.pivotX - axleX;
-  const arm = Math.hypot(ahead, axlePath.pivotHeight - tyre.radius);
-  const lowest = tyre.radius - referenceTravel - axlePath.pivotHeight;
+  const arm = Math.hypot(ahead, axlePath.pivotHeight - axleHeight);
+  const lowest = axleHeight - referenceTravel - axlePath.pivotHeight;
   const furthest = Math.max(Math.abs(lowest), Math.abs(lowest + travelMax));
   if (ahead > 0 && furthest < arm) return;
   throw new RangeError(
