@@ -38,6 +38,7 @@ export const bounds = {
   shockLength: { dimension: 'length', least: 0.1, most: 0.8 },
   sideways: { dimension: 'length', least: 0, most: 0.3 },
   drivePitch: { dimension: 'length', least: 0.004, most: 0.04 },
+  clampHeight: { dimension: 'length', least: -0.02, most: 0.15 },
   lengthChange: { dimension: 'length', least: -0.1, most: 0.1 },
 
   // Forces beside the spring

@@ -1,11 +1,12 @@
 import * as z from 'zod/mini';
 import { descriptions } from './descriptions.ts';
 import { drive } from './drive.ts';
+import { fork } from './fork.ts';
 import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
 import { id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
-import { fork, shock } from './struts.ts';
+import { shock } from './struts.ts';
 
 const tyre = z
   .strictObject({

@@ -5,7 +5,7 @@ import type { Immutable } from './immutable.ts';
 import { quantities } from './quantity.ts';
 
 /** A part that is known not to be there. Left out altogether, it is unknown instead: assumed, and said. */
-const none = z.literal('none');
+export const none = z.literal('none');
 
 /** The gas behind the shock's piston, pressing its shaft out. Pressure as read on a gauge, shock fully out. */
 const gas = z.strictObject({
@@ -17,7 +17,7 @@ const gas = z.strictObject({
 });
 
 /** The bump rubber, met at stroke `start`: F = rate · d + hardening · d³, d how far it is pressed. */
-const rubber = z
+export const rubber = z
   .strictObject({
     start: quantities.rubberStart,
     rate: quantities.rubberRate,
@@ -26,19 +26,12 @@ const rubber = z
   .register(descriptions, { id: 'rubber' });
 
 /** The top-out spring: works over the first `length` of the stroke and pulls the strut together. */
-const topOut = z
+export const topOut = z
   .strictObject({
     length: quantities.topOutLength,
     rate: quantities.topOutRate,
   })
   .register(descriptions, { id: 'topOut' });
-
-/** Air above the oil of each leg. `gap`: tube top to oil, leg fully in, spring and spacer out. */
-const trappedAir = z.strictObject({
-  bore: z.exactOptional(quantities.tubeDiameter),
-  seal: z.exactOptional(quantities.tubeDiameter),
-  gap: quantities.airGap,
-});
 
 /** The rear shock, or each of the two. */
 export const shock = z.strictObject({
@@ -62,18 +55,7 @@ export const shock = z.strictObject({
   adjuster,
 });
 
-/** A telescopic fork: figures of each leg, but for the friction, which is of both together. */
-export const fork = z.strictObject({
-  stroke: z.exactOptional(quantities.stroke),
-  air: z.exactOptional(z.union([none, trappedAir])),
-  rubber: z.exactOptional(z.union([none, rubber])),
-  topOut: z.exactOptional(z.union([none, topOut])),
-  friction: z.exactOptional(quantities.friction),
-  adjuster: z.exactOptional(adjuster),
-});
-
 export type Gas = Immutable<z.infer<typeof gas>>;
 export type Rubber = Immutable<z.infer<typeof rubber>>;
 export type TopOut = Immutable<z.infer<typeof topOut>>;
 export type Shock = Immutable<z.infer<typeof shock>>;
-export type Fork = Immutable<z.infer<typeof fork>>;

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import type { Adjuster, Setting } from '../schema/adjusters.ts';
+import type { Fork } from '../schema/fork.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
-import type { Fork, Shock } from '../schema/struts.ts';
+import type { Shock } from '../schema/struts.ts';
 import { arbitraryQuantity as quantity, written } from './arbitraryQuantity.ts';
 
 /** What the parts of one strut have in common, in SI, so that they fit each other. */
@@ -76,6 +77,10 @@ export function arbitraryFork({ stroke }: StrutSize): fc.Arbitrary<Omit<Fork, 'a
       rubber: orNone(arbitraryRubber(stroke)),
       topOut: orNone(arbitraryTopOut),
       friction: quantity('force', 0, 150),
+      clampHeight: fc.record(
+        { now: quantity('length', 0, 0.03), whenMeasured: quantity('length', 0, 0.03) },
+        { requiredKeys: ['now'] },
+      ),
     },
     { requiredKeys: ['stroke'] },
   );

@@ -2,6 +2,7 @@ import type { EndSI } from '@sagwright/model/statics/machine';
 import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
 import type { Tyre } from '@sagwright/records/schema/machine';
 import { unsprungShare } from './assumptions.ts';
+import { raised } from './clampHeight.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
 import { measuredAtOf } from './measuredAt.ts';
@@ -126,7 +127,9 @@ function frontEnd(desk: Desk, weighing: WeighingSI, rake: number): End {
         ),
         rate: tyreRate(desk, 'front', front.tyre),
       },
-      referenceTravel: measuredAtOf(desk, 'front', strokeMax * Math.cos(rake)),
+      referenceTravel:
+        measuredAtOf(desk, 'front', strokeMax * Math.cos(rake)) -
+        raised(desk, fork?.clampHeight) * Math.cos(rake),
       strokeMax,
       kinematics: { kind: 'fork' },
       axlePath: { kind: 'fork' },

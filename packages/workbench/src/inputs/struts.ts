@@ -2,8 +2,9 @@ import { forkAir, type GasSI } from '@sagwright/model/dampers/gas';
 import type { RubberSI } from '@sagwright/model/dampers/rubber';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
+import type { Fork } from '@sagwright/records/schema/fork';
 import { siOf } from '@sagwright/records/schema/quantity';
-import type { Fork, Rubber, Shock, TopOut } from '@sagwright/records/schema/struts';
+import type { Rubber, Shock, TopOut } from '@sagwright/records/schema/struts';
 import { assumptions } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
 

@@ -66,6 +66,9 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.front.fork.topOut.length': () => 'length of the front top-out spring',
   'machine.front.fork.topOut.rate': () => 'rate of the front top-out spring',
   'machine.front.fork.friction': () => 'friction of the fork',
+  'machine.front.fork.clampHeight.now': () => 'height of the fork tubes above the clamp',
+  'machine.front.fork.clampHeight.whenMeasured': () =>
+    'height of the fork tubes above the clamp when measured',
   'machine.front.fork.adjuster.springLength': () => 'installed spring length, front',
   'machine.front.fork.adjuster.springLength.length': () => 'installed spring length, front',
   'machine.front.fork.adjuster.touches': () => 'where the front collar touches the spring',
