@@ -456,3 +456,29 @@ describe('load cases and targets', () => {
     expect(problemsWith(['targetSet', 's'])).toEqual(['targetSet: noSuch']);
   });
 });
+
+describe('a fork', () => {
+  const fork = 'machine.front.fork';
+
+  test('of conventional tubes has a bore below what its seal runs on', () => {
+    const air = { bore: mm(41), seal: mm(37), gap: mm(120) };
+    expect(problemsWith([`${fork}.air`, air])).toEqual([]);
+    expect(problemsWith([`${fork}.tubes`, 'conventional'], [`${fork}.air`, air])).toEqual([
+      `${fork}.air.bore: notBelow`,
+    ]);
+    expect(problemsWith([`${fork}.tubes`, 'inverted'], [`${fork}.air`, air])).toEqual([]);
+  });
+
+  test('says once how long the installed spring is, and once how long its spacer', () => {
+    const stack = { room: mm(520), readAt: 'fully out', spacer: mm(120) };
+    const cap = { kind: 'cap', lead: mm(1), turns: 10 };
+    expect(problemsWith([`${fork}.stack`, stack], [`${fork}.adjuster`, cap])).toEqual([]);
+    expect(
+      problemsWith([`${fork}.stack`, stack], [`${fork}.adjuster`, { ...cap, springLength: mm(300) }]),
+    ).toEqual([`${fork}.adjuster.springLength: springLengthTwice`]);
+    const spacer = { kind: 'spacer', least: mm(100), most: mm(160), cut: mm(1) };
+    expect(problemsWith([`${fork}.stack`, stack], [`${fork}.adjuster`, spacer])).toEqual([
+      `${fork}.stack.spacer: spacerTwice`,
+    ]);
+  });
+});

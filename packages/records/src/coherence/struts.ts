@@ -3,6 +3,7 @@ import type { Machine } from '../schema/machine.ts';
 import { type Quantity, siOf } from '../schema/quantity.ts';
 import type { Rubber, Shock, TopOut } from '../schema/struts.ts';
 import { asTyped, isBelow, isBetween } from './compare.ts';
+import { forkProblems } from './fork.ts';
 
 /** Shock and fork by themselves: what works within the stroke lies within it, and the gas has room for the shaft. */
 export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
@@ -25,7 +26,10 @@ export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
       );
     }
   }
-  if (front.fork) yield* withinStroke(front.fork, ['machine', 'front', 'fork']);
+  if (front.fork) {
+    yield* withinStroke(front.fork, ['machine', 'front', 'fork']);
+    yield* forkProblems(front.fork);
+  }
 }
 
 interface Strut {

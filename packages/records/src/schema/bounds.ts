@@ -53,6 +53,8 @@ export const bounds = {
   topOutRate: { dimension: 'rate', least: 500, most: 5e6 },
   friction: { dimension: 'force', least: 0, most: 2000 },
   tubeDiameter: { dimension: 'length', least: 0.01, most: 0.1 },
+  displaced: { dimension: 'volume', least: 0, most: 5e-4 },
+  oil: { dimension: 'volume', least: 5e-5, most: 3e-3 },
   airGap: { dimension: 'length', least: 0.01, most: 0.5 },
 
   // Springs
@@ -70,6 +72,7 @@ export const bounds = {
   camRise: { dimension: 'length', least: 0, most: 0.06 },
   perClick: { dimension: 'length', least: 1e-5, most: 0.005 },
   spacer: { dimension: 'length', least: 0, most: 0.5 },
+  washer: { dimension: 'length', least: 1e-4, most: 0.03 },
   spacerCut: { dimension: 'length', least: 1e-4, most: 0.05 },
   preload: { dimension: 'length', least: -0.05, most: 0.2 },
 

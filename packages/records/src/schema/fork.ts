@@ -4,11 +4,43 @@ import type { Immutable } from './immutable.ts';
 import { quantities } from './quantity.ts';
 import { none, rubber, topOut } from './struts.ts';
 
-/** Air above the oil of each leg. `gap`: tube top to oil, leg fully in, spring and spacer out. */
+/**
+ * Air above the oil of each leg. `gap`: tube top to oil, leg fully in, with that in the leg which `readWith` names; left
+ * out: neither spring nor spacer. Volumes are what each displaces wholly under oil.
+ */
 const trappedAir = z.strictObject({
   bore: z.exactOptional(quantities.tubeDiameter),
   seal: z.exactOptional(quantities.tubeDiameter),
   gap: quantities.airGap,
+  readWith: z.exactOptional(z.enum(['nothing', 'spring', 'spacer', 'spring and spacer'])),
+  springVolume: z.exactOptional(quantities.displaced),
+  spacerVolume: z.exactOptional(quantities.displaced),
+  /** Where a leg was filled by volume: what went in, and the volume that the gap belongs to. */
+  oil: z.exactOptional(z.strictObject({ filled: quantities.oil, gapIsFor: quantities.oil })),
+  /** Of the air when the leg was closed fully out, and its pressure then; left out: that of the air outside. */
+  temperature: z.exactOptional(quantities.temperature),
+  pressure: z.exactOptional(quantities.gasPressure),
+});
+
+/**
+ * What lies between cap and spring seat of a leg. `room`: the tube's own depth from the cap's face, adjuster at its loosest, to
+ * the seat; read with the leg at its hard stop (`fully out`), or as it comes to rest with no spring in it (`relaxed`).
+ */
+const stack = z.strictObject({
+  room: quantities.springLength,
+  readAt: z.enum(['fully out', 'relaxed']),
+  washers: z.exactOptional(
+    z
+      .array(
+        z.strictObject({
+          thickness: quantities.washer,
+          count: z.int().check(z.minimum(1), z.maximum(50)),
+        }),
+      )
+      .check(z.maxLength(10)),
+  ),
+  /** One that stays as it is, where something else sets the preload. */
+  spacer: z.exactOptional(quantities.spacer),
 });
 
 /** How far the tubes stand above the upper clamp. `whenMeasured`: as the machine's lengths and heights were read; left out, as now. */
@@ -19,13 +51,19 @@ const clampHeight = z.strictObject({
 
 /** A telescopic fork: figures of each leg, but for the friction, which is of both together. */
 export const fork = z.strictObject({
+  /** Which tube the clamps hold: the thin one, or the thick one. */
+  tubes: z.exactOptional(z.enum(['conventional', 'inverted'])),
+  damping: z.exactOptional(z.enum(['damping rod', 'cartridge'])),
   stroke: z.exactOptional(quantities.stroke),
   air: z.exactOptional(z.union([none, trappedAir])),
   rubber: z.exactOptional(z.union([none, rubber])),
   topOut: z.exactOptional(z.union([none, topOut])),
   friction: z.exactOptional(quantities.friction),
   adjuster: z.exactOptional(adjuster),
+  stack: z.exactOptional(stack),
   clampHeight: z.exactOptional(clampHeight),
 });
 
 export type Fork = Immutable<z.infer<typeof fork>>;
+export type SpringStack = NonNullable<Fork['stack']>;
+export type TrappedAir = Exclude<NonNullable<Fork['air']>, 'none'>;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Drive } from '../schema/drive.ts';
+import type { Fork, SpringStack } from '../schema/fork.ts';
 import type { Machine, Rear } from '../schema/machine.ts';
 import type { EndSetting } from '../schema/setups.ts';
 import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
@@ -19,6 +20,7 @@ import {
   arbitraryForkSize,
   arbitraryShock,
   arbitraryShockSize,
+  arbitraryStack,
   arbitraryTravel,
   type StrutSize,
 } from './arbitraryStruts.ts';
@@ -108,6 +110,7 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         hasFork: fc.boolean(),
         shock: arbitraryShock(shockSize),
         fork: arbitraryFork(forkSize),
+        stack: fc.option(arbitraryStack(forkSize), { freq: 2, nil: undefined }),
         travel: arbitraryTravel(shockSize),
         drive: fc.option(arbitraryDrive, { freq: 2, nil: undefined }),
         pointed: fc.oneof(
@@ -119,7 +122,7 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         rear: arbitraryFitting('rear', shockSize),
         front: arbitraryFitting('front', forkSize),
       })
-      .map(({ count, hasFork, shock, fork, travel, drive, pointed, wheels, pivot, rear, front }) => ({
+      .map(({ count, hasFork, shock, fork, stack, travel, drive, pointed, wheels, pivot, rear, front }) => ({
         rear: byPoints(pointed, {
           ...wheels[0],
           travel,
@@ -127,12 +130,24 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
           ...(drive === undefined ? {} : { drive }),
           shock: { count, ...shock, adjuster: rear.adjuster },
         }),
-        front: { ...wheels[1], ...(hasFork ? { fork: { ...fork, adjuster: front.adjuster } } : {}) },
+        front: {
+          ...wheels[1],
+          ...(hasFork ? { fork: stacked({ ...fork, adjuster: front.adjuster }, stack) } : {}),
+        },
         springs: { ...rear.springs, ...(hasFork ? front.springs : {}) },
         asFound: { rear: rear.sides[count], ...(hasFork ? { front: front.sides[2] } : {}) },
         choice: { rear: rear.first, ...(hasFork ? { front: front.first } : {}) },
       })),
   );
+}
+
+/** A stack where nothing else says how long the installed spring is; its own spacer where none is set. */
+function stacked(fork: Fork, stack: SpringStack | undefined): Fork {
+  const { adjuster } = fork;
+  if (stack === undefined || adjuster === undefined || adjuster.kind === 'none') return fork;
+  if (adjuster.springLength !== undefined) return fork;
+  const { spacer: _, ...without } = stack;
+  return { ...fork, stack: adjuster.kind === 'spacer' ? without : stack };
 }
 
 /** The same rear known by its hard points; as it is where there are none. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Adjuster, Setting } from '../schema/adjusters.ts';
-import type { Fork } from '../schema/fork.ts';
+import type { Fork, SpringStack } from '../schema/fork.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
 import type { Shock } from '../schema/struts.ts';
@@ -63,13 +63,24 @@ export function arbitraryShock({
 export function arbitraryFork({ stroke }: StrutSize): fc.Arbitrary<Omit<Fork, 'adjuster'>> {
   return fc.record(
     {
+      tubes: fc.constantFrom('conventional', 'inverted'),
+      damping: fc.constantFrom('damping rod', 'cartridge'),
       stroke: fc.constant(mm(stroke)),
       air: orNone(
         fc.record(
           {
             bore: quantity('length', 0.034, 0.042),
-            seal: quantity('length', 0.036, 0.05),
-            gap: quantity('length', 0.09, 0.16),
+            seal: quantity('length', 0.043, 0.05),
+            gap: quantity('length', 0.11, 0.16),
+            readWith: fc.constantFrom('nothing', 'spring', 'spacer', 'spring and spacer'),
+            springVolume: quantity('volume', 3e-5, 5e-5),
+            spacerVolume: quantity('volume', 5e-6, 2e-5),
+            oil: fc.record({
+              filled: quantity('volume', 4.5e-4, 4.6e-4),
+              gapIsFor: quantity('volume', 4.5e-4, 4.6e-4),
+            }),
+            temperature: quantity('temperature', 275, 310),
+            pressure: quantity('pressure', 0, 5e4),
           },
           { requiredKeys: ['gap'] },
         ),
@@ -83,6 +94,22 @@ export function arbitraryFork({ stroke }: StrutSize): fc.Arbitrary<Omit<Fork, 'a
       ),
     },
     { requiredKeys: ['stroke'] },
+  );
+}
+
+/** A spacer of 30 mm, a washer or none, and so much room that the spring is 5 mm shorter than free. */
+export function arbitraryStack({ freeLength }: StrutSize): fc.Arbitrary<SpringStack> {
+  return fc.record(
+    {
+      room: fc.constant(mm(freeLength + 0.025)),
+      readAt: fc.constantFrom('fully out' as const, 'relaxed' as const),
+      washers: fc.array(
+        fc.record({ thickness: quantity('length', 0.001, 0.003), count: fc.integer({ min: 1, max: 3 }) }),
+        { maxLength: 2 },
+      ),
+      spacer: fc.constant(mm(0.03)),
+    },
+    { requiredKeys: ['room', 'readAt'] },
   );
 }
 

@@ -74,6 +74,10 @@ export const sentences = {
     return `found ${quoted(id)}, but no such ${what}; ${there}${ids.length > 8 ? ' and others' : ''}. ${hint}`;
   },
 
+  spacerTwice: () =>
+    'the spacer is what sets the preload, and stands with the set-up as found. Remove it from the stack.',
+  springLengthTwice: () =>
+    'the stack says how long the installed spring is, and this says it too. Remove one of the two.',
   tooFewTaped: (count: number, heights: number) =>
     `found ${count} taped points at ${heights} heights; at least 4 at 3 different heights are needed. Tape more.`,
   tapedBackwards: (found: string, before: string, wheel: string) =>

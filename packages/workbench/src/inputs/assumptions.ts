@@ -38,6 +38,8 @@ export const assumptions = {
   forkPreload: assume(20, 'mm', 10, 'mm', 'fork springs are fitted 10 to 35 mm shorter than free'),
   forkBore: assume(41, 'mm', 2, 'mm', 'fork tubes of heavy machines measure 39 to 43 mm'),
   airGap: assume(125, 'mm', 25, 'mm', 'fork air gaps lie between 90 and 160 mm'),
+  springVolume: assume(60, 'ml', 20, 'ml', 'the steel of a fork spring displaces 40 to 80 ml'),
+  spacerVolume: assume(15, 'ml', 10, 'ml', 'spacers displace 5 to 25 ml'),
   forkFriction: assume(70, 'N', 40, 'N', 'a sound fork moves at 30 to 110 N, both legs'),
   preloadAtZero: assume(0, 'mm', 5, 'mm', 'the adjuster just touches the spring at its loosest end'),
   freeLengthDifference: assume(0, 'mm', 5, 'mm', 'as long as the fitted spring'),

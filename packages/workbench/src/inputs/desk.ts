@@ -23,6 +23,8 @@ export type NoteCode =
   | 'sideways not known'
   | 'drive without pivot'
   | 'one diameter for bore and seal'
+  | 'spring volume not known'
+  | 'stack read relaxed'
   | 'bushes and pivot friction zero'
   | 'target set shipped'
   | 'no target'

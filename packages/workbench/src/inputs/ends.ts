@@ -3,6 +3,8 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
 import { lengthAtZero, positionOf, touchPosition } from './adjusters.ts';
 import { type Desk, note } from './desk.ts';
+import { sidesOf } from './sides.ts';
+import { stackedLength } from './springStack.ts';
 import { solidLengthOf, springOf } from './springs.ts';
 
 /** A spring that could be fitted, as the sum sees it. */
@@ -20,19 +22,6 @@ export interface FoundEnd {
   readonly struts: readonly { readonly spring: SpringSI; readonly preload: number }[];
   /** Position of each strut's adjuster as found [m]; null where it was not read. */
   readonly found: readonly number[] | null;
-}
-
-/** The sides of an end setting, one for each strut. */
-export function sidesOf(
-  setting: EndSetting,
-  count: number,
-): readonly { readonly side: Side; readonly path: string }[] {
-  if ('single' in setting) return [{ side: setting.single, path: 'single' }];
-  if ('both' in setting) return Array.from({ length: count }, () => ({ side: setting.both, path: 'both' }));
-  return [
-    { side: setting.left, path: 'left' },
-    { side: setting.right, path: 'right' },
-  ];
 }
 
 /** What stands on each strut as found: its spring and preload, and where its adjuster is. */
@@ -91,11 +80,11 @@ function asFound(
   readonly atZero: (id: string) => number;
 } {
   const at = (path: string): string => `setups.asFound.${end}.${path}.at`;
-  const adjusterPath = end === 'rear' ? 'machine.rear.shock.adjuster' : 'machine.front.fork.adjuster';
   const positions = sides.map(({ side, path }) => positionOf(desk, at(path), adjuster, side.at));
   const preloads = sides.map(({ side, path }) => typedPreload(desk, at(path), side));
   const fitted = sides[0]!.side.spring;
-  const atZero = preloadAtZeroOf(desk, adjusterPath, adjuster, fitted, positions[0]!, preloads[0]!);
+  const found = { spring: fitted, position: positions[0]!, preload: preloads[0]! };
+  const atZero = preloadAtZeroOf(desk, end, adjuster, found);
   return { positions, preloads, atZero };
 }
 
@@ -121,20 +110,21 @@ function freeLengthOf(desk: Desk, id: string): number | null {
 }
 
 /**
- * Preload of each spring with the adjuster at its loosest end. From the installed length where one was read; else from what
- * the fitted spring tells (its preload as read, or where the collar touches it) and the difference of free lengths; else assumed.
+ * Preload of each spring with the adjuster at its loosest end. From the installed length where one was read, or a fork's stack
+ * measured; else from what the fitted spring tells (its preload as read, or where the collar touches it) and the difference of
+ * free lengths; else assumed.
  */
 function preloadAtZeroOf(
   desk: Desk,
-  path: string,
+  end: 'rear' | 'front',
   adjuster: Adjuster | undefined,
-  fitted: string,
-  position: number | null,
-  preload: number | null,
+  { spring: fitted, position, preload }: FoundSpring,
 ): (id: string) => number {
   const { take } = desk;
+  const path = end === 'rear' ? 'machine.rear.shock.adjuster' : 'machine.front.fork.adjuster';
   const free = freeLengthOf(desk, fitted);
-  const length = lengthAtZero(desk, path, adjuster);
+  const stacked = end === 'front' ? stackedLength(desk, adjuster) : null;
+  const length = stacked ?? lengthAtZero(desk, path, adjuster);
   const touches = touchPosition(desk, path, adjuster);
   const ofFitted = (): number => {
     if (preload !== null) return preload - (position ?? 0);
@@ -152,4 +142,11 @@ function preloadAtZeroOf(
       atFitted + take.orAssumed(`springs.${id}.freeLength`, undefined, 'springLength', 'freeLengthDifference')
     );
   };
+}
+
+/** The spring found on the first strut: where its adjuster stood, and its preload as read [m]. */
+interface FoundSpring {
+  readonly spring: string;
+  readonly position: number | null;
+  readonly preload: number | null;
 }

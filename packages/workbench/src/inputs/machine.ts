@@ -5,9 +5,10 @@ import { unsprungShare } from './assumptions.ts';
 import { raised } from './clampHeight.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
+import { forkParts } from './forkParts.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
-import { legAir, rubberOf, shockGas, topOutOf } from './struts.ts';
+import { rubberOf, shockGas, topOutOf } from './struts.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */
 export interface MachineFigures {
@@ -107,13 +108,7 @@ function frontEnd(desk: Desk, weighing: WeighingSI, rake: number): End {
   const setting = job.setups.asFound.front;
   const figures =
     setting === undefined ? assumedFork(desk) : foundEnd(desk, 'front', 2, fork?.adjuster, setting);
-  const friction = take.orAssumed('machine.front.fork.friction', fork?.friction, 'friction', 'forkFriction');
-  const shared = {
-    gas: legAir(desk, fork?.air, strokeMax),
-    rubber: rubberOf(desk, 'machine.front.fork.rubber', fork?.rubber, strokeMax),
-    topOut: topOutOf(desk, 'machine.front.fork.topOut', fork?.topOut, strokeMax),
-    friction: friction / figures.struts.length,
-  };
+  const shared = forkParts(desk, fork, strokeMax, figures.struts.length);
   return {
     figures,
     end: {

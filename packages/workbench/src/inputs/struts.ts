@@ -1,15 +1,14 @@
-import { forkAir, type GasSI } from '@sagwright/model/dampers/gas';
+import type { GasSI } from '@sagwright/model/dampers/gas';
 import type { RubberSI } from '@sagwright/model/dampers/rubber';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
-import type { Fork } from '@sagwright/records/schema/fork';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { Rubber, Shock, TopOut } from '@sagwright/records/schema/struts';
 import { assumptions } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
 
 /** Temperature at which a machine stands while its sag is read [K]: 20 °C. */
-const SETTLED = 293.15;
+export const SETTLED = 293.15;
 
 /** Gas of each rear shock; assumed where nobody said, null where there is none. */
 export function shockGas(desk: Desk, gas: Shock['gas'], stroke: number): GasSI | null {
@@ -47,19 +46,6 @@ function gasVolume(desk: Desk, gas: Exclude<Shock['gas'], 'none'>, swept: number
     'ml',
     `${assumptions.gasVolume.why}; here three times the shaft's`,
   );
-}
-
-/** Air of each fork leg; assumed where nobody said, null where there is none. */
-export function legAir(desk: Desk, air: Fork['air'], stroke: number): GasSI | null {
-  if (air === 'none') return null;
-  const { take } = desk;
-  const path = 'machine.front.fork.air';
-  const gap = take.orAssumed(`${path}.gap`, air?.gap, 'airGap', 'airGap');
-  const bore = air?.bore === undefined ? null : take.known(`${path}.bore`, air.bore, 'tube');
-  const seal = air?.seal === undefined ? null : take.known(`${path}.seal`, air.seal, 'tube');
-  if (bore === null || seal === null) note(desk, 'one diameter for bore and seal', path);
-  const one = bore ?? seal ?? take.orAssumed(`${path}.bore`, undefined, 'tube', 'forkBore');
-  return forkAir(circle(bore ?? one), circle(seal ?? one), gap, stroke, ATMOSPHERE, 1);
 }
 
 export function rubberOf(
@@ -106,6 +92,7 @@ function requireWithin(desk: Desk, path: string, what: string, at: number, strok
   );
 }
 
-function circle(diameter: number): number {
+/** Section [m²] of something round. */
+export function circle(diameter: number): number {
   return (Math.PI / 4) * diameter * diameter;
 }

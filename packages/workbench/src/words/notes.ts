@@ -24,6 +24,8 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'sideways not known':
     case 'drive without pivot':
     case 'one diameter for bore and seal':
+    case 'spring volume not known':
+    case 'stack read relaxed':
     case 'bushes and pivot friction zero':
     case 'fuel not known':
       return say[code]();

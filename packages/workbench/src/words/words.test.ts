@@ -109,6 +109,8 @@ test('every note has its words', () => {
     'sideways not known': 'machine.rear.travel.sideways',
     'drive without pivot': 'machine.rear.drive',
     'one diameter for bore and seal': 'machine.front.fork.air',
+    'spring volume not known': 'machine.front.fork.air',
+    'stack read relaxed': 'machine.front.fork.stack',
     'bushes and pivot friction zero': 'machine.rear',
     'target set shipped': 'targetSet',
     'no target': 'loadCases.all.wanted.front',

@@ -15,6 +15,10 @@ export const notes = {
     'Final drive: no squat and no tightest point without the place of the swingarm pivot.',
   'one diameter for bore and seal': () =>
     'Fork air: one diameter stands for bore and seal; near full travel its force can be 20 % off.',
+  'spring volume not known': () =>
+    'Fork air: what the spring displaces is not known; without it the air counts as more than it is, and softer.',
+  'stack read relaxed': () =>
+    'Fork stack: read in a leg at rest, whose top-out spring is not known; so far as it has one, the spring is pressed less than told.',
   'bushes and pivot friction zero': () => 'Rubber bushes and pivot friction are taken as nothing.',
   'target set shipped': (name: string, origin: string) =>
     `No target set in the job: ${name} stands in (${origin}).`,

@@ -1,0 +1,14 @@
+import type { EndSetting, Side } from '@sagwright/records/schema/setups';
+
+/** The sides of an end setting, one for each strut. */
+export function sidesOf(
+  setting: EndSetting,
+  count: number,
+): readonly { readonly side: Side; readonly path: string }[] {
+  if ('single' in setting) return [{ side: setting.single, path: 'single' }];
+  if ('both' in setting) return Array.from({ length: count }, () => ({ side: setting.both, path: 'both' }));
+  return [
+    { side: setting.left, path: 'left' },
+    { side: setting.right, path: 'right' },
+  ];
+}
