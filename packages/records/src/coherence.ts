@@ -3,6 +3,7 @@ import { loadProblems } from './coherence/loads.ts';
 import { machineProblems } from './coherence/machine.ts';
 import { setupProblems } from './coherence/setups.ts';
 import { springProblems } from './coherence/springs.ts';
+import { stanceProblems } from './coherence/stance.ts';
 import { strutProblems } from './coherence/struts.ts';
 import { targetProblems } from './coherence/targets.ts';
 import { travelProblems } from './coherence/travel.ts';
@@ -20,5 +21,6 @@ export function incoherences(job: JobDocument): Problem[] {
     ...loadProblems(job),
     ...targetProblems(job),
     ...setupProblems(job),
+    ...stanceProblems(job),
   ];
 }

@@ -3,8 +3,10 @@ import type { Immutable } from './schema/immutable.ts';
 import { loadCases, things } from './schema/loads.ts';
 import { machine } from './schema/machine.ts';
 import { freeText, id, name } from './schema/names.ts';
+import { quantities } from './schema/quantity.ts';
 import { setups } from './schema/setups.ts';
 import { springs } from './schema/springs.ts';
+import { steady, tyreSize } from './schema/stance.ts';
 import { targetSets } from './schema/targets.ts';
 
 export const jobFormat = 'sagwright-job';
@@ -27,8 +29,21 @@ export const job = z.strictObject({
   /** The set in use. */
   targetSet: z.exactOptional(id),
   setups,
-  /** The springs a person picked. */
-  choice: z.exactOptional(z.strictObject({ rear: z.exactOptional(id), front: z.exactOptional(id) })),
+  /** What a person picked: springs, and how the machine shall stand against as found. */
+  choice: z.exactOptional(
+    z.strictObject({
+      rear: z.exactOptional(id),
+      front: z.exactOptional(id),
+      /** Of the rear shocks: longer is positive. */
+      shockLength: z.exactOptional(quantities.lengthChange),
+      /** Of the fork tubes in their clamps: raised is positive, and lowers the front. */
+      clampHeight: z.exactOptional(quantities.lengthChange),
+      rearTyre: z.exactOptional(tyreSize),
+      frontTyre: z.exactOptional(tyreSize),
+    }),
+  ),
+  /** Braking and driving that are looked at; left out: nothing is told of them. */
+  steady: z.exactOptional(steady),
 });
 
 export type JobDocument = Immutable<z.infer<typeof job>>;

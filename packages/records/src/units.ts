@@ -55,6 +55,7 @@ const scales = {
   /** Shock stroke per wheel travel, usually below 1. */
   motion: { 'shock/wheel': { times: 1, over: 1 } },
   share: { '%': { times: 1, over: 100 } },
+  acceleration: { g: { times: 980_665, over: 1e5 }, 'm/s²': { times: 1, over: 1 } },
 } as const satisfies Record<string, Record<string, Scale>>;
 
 type Scales = typeof scales;

@@ -7,6 +7,7 @@ import type { Page } from './page.ts';
 import { rearMotionLines } from './rearMotion.ts';
 import { sagLines } from './sags.ts';
 import { springLines } from './springs.ts';
+import { stanceLines } from './stance.ts';
 
 /** The plan as a person reads it beside the machine: what must not be, what hands do, where it rests, why, and what was assumed. */
 export function planPage(page: Page): string {
@@ -20,6 +21,7 @@ export function planPage(page: Page): string {
     springLines(page, 'rear'),
     springLines(page, 'front'),
     rearMotionLines(page),
+    stanceLines(page),
     ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
     assumedLines(page),
     noteLines(page),

@@ -7,7 +7,7 @@ import { type Direction, directionsOf } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import type { LoadCaseResult, Plan } from './answer.ts';
 import { planEnd } from './endPlan.ts';
-import type { LoadCaseSI, PlanQuestion } from './question.ts';
+import { asChosen, type LoadCaseSI, type PlanQuestion } from './question.ts';
 import { axleLoads, loadsOnOneWheel, standOf } from './stand.ts';
 import { bothEndsPlanned } from './together.ts';
 
@@ -23,9 +23,10 @@ export function plan(question: PlanQuestion): Plan {
   putOn(parameters, question.machine.load);
   const alone = standOf(parameters, prepared, directionsOf(parameters, question.inputs));
   const refused = new Set(loadCases.filter((load) => load.refused).map((load) => load.loadCase));
-  const rear = planEnd(question, 'rear', refused);
-  const front = planEnd(question, 'front', refused);
-  return { alone, loadCases, rear, front, planned: bothEndsPlanned(question, rear, front) };
+  const chosen = asChosen(question);
+  const rear = planEnd(chosen, 'rear', refused);
+  const front = planEnd(chosen, 'front', refused);
+  return { alone, loadCases, rear, front, planned: bothEndsPlanned(chosen, rear, front) };
 }
 
 function withLoad(

@@ -12,12 +12,20 @@ export interface PlanQuestion {
   readonly machine: MachineSI;
   /** What is uncertain about it, through the weighing already (`throughWeighing`). */
   readonly inputs: readonly UncertainInput[];
+  /** The same on another shock length, clamp height or tyres that a person chose; left out: as found. */
+  readonly chosen?: { readonly machine: MachineSI; readonly inputs: readonly UncertainInput[] };
   readonly loadCases: readonly LoadCaseSI[];
   readonly limits: LimitsSI;
   readonly rear: EndQuestion;
   readonly front: EndQuestion;
   /** Springs that a person picked; an end without one takes what is suggested. */
   readonly choice?: { readonly rear?: string; readonly front?: string };
+}
+
+/** The question with the machine as it shall stand: what is planned is worked out on it, what was found on the other. */
+export function asChosen(question: PlanQuestion): PlanQuestion {
+  const { chosen } = question;
+  return chosen === undefined ? question : { ...question, ...chosen };
 }
 
 /** One load with its share of the riding (0 to 1; 0 = looked at, but it does not choose the spring). */

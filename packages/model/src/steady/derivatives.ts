@@ -39,3 +39,21 @@ export function steadyDerivatives(
   }
   return out;
 }
+
+/** How a steady stand moves with the action itself: `above` and `below` are the action with its figure a step more and less. */
+export function steadyShift(
+  prepared: Prepared,
+  { state, free }: SteadyStand,
+  action: SteadyAction,
+  above: SteadyAction,
+  below: SteadyAction,
+  step: number,
+): readonly number[] | null {
+  const at = Float64Array.from(state);
+  const curvature = steadyCurvature(prepared, state, action);
+  const left = { above: new Float64Array(4), below: new Float64Array(4) };
+  leftOverAt(prepared, at, above, left.above);
+  leftOverAt(prepared, at, below, left.below);
+  const right = Array.from(left.above, (each, i) => (left.below[i]! - each) / (2 * step));
+  return solveFree(curvature, right, free);
+}

@@ -18,8 +18,8 @@ export interface SteadyBraking {
 /** Gaining speed evenly, driven at the rear wheel. */
 export interface SteadyDriving {
   readonly kind: 'driving';
-  /** Along the ground [m/s²], above 0. */
-  readonly acceleration: number;
+  /** Along the ground [m/s²], or the whole push of the rear tyre [N]; above 0. */
+  readonly by: { readonly acceleration: number } | { readonly thrust: number };
   readonly drive: FinalDriveSI;
 }
 
@@ -39,7 +39,7 @@ export function actionForces(
   out: Float64Array,
 ): void {
   out.fill(0);
-  const gain = action.kind === 'braking' ? -action.deceleration : action.acceleration;
+  const gain = gainOf(prepared, action);
   addInertia(prepared, state, gain, out);
   const push = gain * wholeMass(prepared);
   if (action.kind === 'driving') {
@@ -48,6 +48,12 @@ export function actionForces(
   }
   addBrake(prepared, state, 'front', push * action.frontShare, out);
   addBrake(prepared, state, 'rear', push * (1 - action.frontShare), out);
+}
+
+/** Acceleration of a steady action, forward positive [m/s²]. */
+export function gainOf(prepared: Prepared, action: SteadyAction): number {
+  if (action.kind === 'braking') return -action.deceleration;
+  return 'thrust' in action.by ? action.by.thrust / wholeMass(prepared) : action.by.acceleration;
 }
 
 /** Mass of all that moves [kg]. */

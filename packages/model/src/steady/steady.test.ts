@@ -9,7 +9,7 @@ import { restOf } from '../statics/rest.ts';
 import { between } from '../testing/arbitraryStrut.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
 import { passenger, rider, tourer } from '../testing/tourer.ts';
-import { type SteadyAction, wholeMass } from './forces.ts';
+import { gainOf, type SteadyAction, wholeMass } from './forces.ts';
 import { HARDEST, liftsFrom } from './lift.ts';
 import { type SteadyStand, steadyOf } from './steady.ts';
 
@@ -42,7 +42,7 @@ const braking = (deceleration: number, frontShare = 0.7): SteadyAction => ({
 });
 const driving = (acceleration: number, drive: FinalDriveSI): SteadyAction => ({
   kind: 'driving',
-  acceleration,
+  by: { acceleration },
   drive,
 });
 
@@ -72,7 +72,7 @@ const actions: readonly (readonly [string, SteadyAction])[] = [
 describe.each(actions)('%s', (_name, action) => {
   const prepared = prepare(laden());
   const stand = standing(prepared, action);
-  const gain = action.kind === 'braking' ? -action.deceleration : action.acceleration;
+  const gain = gainOf(prepared, action);
 
   test('both wheels stand free of their stops, and their loads add up to the weight', () => {
     expect(stand.free).toEqual({ rear: true, front: true });
@@ -158,6 +158,14 @@ describe('small actions', () => {
 
 /** As thrust pitches the body its weight shifts too, by some per cent of the transfer, which the squat ratio leaves out. */
 const NEAR_ONE = 0.12;
+
+test('a thrust is the acceleration that it gives the whole machine', () => {
+  const prepared = prepare(laden());
+  const thrust = 2.5 * wholeMass(prepared);
+  expect(standing(prepared, { kind: 'driving', by: { thrust }, drive: belt }).state).toEqual(
+    standing(prepared, driving(2.5, belt)).state,
+  );
+});
 
 test('braked so hard that the fork is at its end, the stop bears the rest', () => {
   const prepared = prepare(laden());

@@ -27,6 +27,10 @@ export function* machineProblems(machine: Machine): Generator<Problem> {
   }
   yield* measuredAtProblems(machine);
   yield* placeProblems(machine.places);
+  if (weighing.raised && weighing.massCentreHeight) {
+    const path = ['machine', 'weighing', 'massCentreHeight'];
+    yield problem(path, 'heightTwice', asTyped(weighing.massCentreHeight));
+  }
 }
 
 function* measuredAtProblems({ rear, front }: Machine): Generator<Problem> {

@@ -76,6 +76,15 @@ export const bounds = {
   spacerCut: { dimension: 'length', least: 1e-4, most: 0.05 },
   preload: { dimension: 'length', least: -0.05, most: 0.2 },
 
+  // How it stands, is braked and driven
+  fromMiddle: { dimension: 'length', least: 0.01, most: 1 },
+  beamDrop: { dimension: 'length', least: -1, most: 3 },
+  beamDistance: { dimension: 'length', least: 1, most: 50 },
+  raisedBy: { dimension: 'length', least: 0.05, most: 1.5 },
+  acceleration: { dimension: 'acceleration', least: 0, most: 15 },
+  frontShare: { dimension: 'share', least: 0, most: 1 },
+  thrust: { dimension: 'force', least: 0, most: 20000 },
+
   // Targets
   wantedShare: { dimension: 'share', least: 0, most: 1 },
   wantedLength: { dimension: 'length', least: 0, most: 0.4 },

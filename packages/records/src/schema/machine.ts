@@ -6,12 +6,15 @@ import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
 import { id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
+import { beam, raised, stancePoints, tyreSize } from './stance.ts';
 import { shock } from './struts.ts';
 
 const tyre = z
   .strictObject({
     /** Unloaded, to the ground. */
     radius: z.exactOptional(quantities.tyreRadius),
+    /** Metric, as on its wall: gives the radius where none was measured. */
+    size: z.exactOptional(tyreSize),
     rate: z.exactOptional(quantities.tyreRate),
     /** What the tyre may carry at its placard pressure. */
     capacity: z.exactOptional(quantities.ratedMass),
@@ -80,6 +83,8 @@ const weighing = z.strictObject({
   fuel: z.exactOptional(quantities.fuel),
   attitude: z.enum(['own sag', 'level']),
   massCentreHeight: z.exactOptional(quantities.height),
+  /** Gives the height of the mass centre. */
+  raised: z.exactOptional(raised),
 });
 
 export const machine = z.strictObject({
@@ -102,6 +107,9 @@ export const machine = z.strictObject({
     }),
   ),
   places: members(place),
+  /** Pegs, stand, lamp, and what touches the ground first. */
+  points: z.exactOptional(stancePoints),
+  beam: z.exactOptional(beam),
 });
 
 export type Tyre = Immutable<z.infer<typeof tyre>>;

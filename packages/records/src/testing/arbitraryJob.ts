@@ -15,6 +15,14 @@ import { arbitraryPoints, type PointedRear } from './arbitraryPoints.ts';
 import { arbitraryQuantity as quantity } from './arbitraryQuantity.ts';
 import { arbitrarySpring } from './arbitrarySprings.ts';
 import {
+  arbitraryBeam,
+  arbitraryRaised,
+  arbitraryStancePoints,
+  arbitraryStandChoice,
+  arbitrarySteady,
+  arbitraryTyreSize,
+} from './arbitraryStance.ts';
+import {
   arbitraryAdjuster,
   arbitraryFork,
   arbitraryForkSize,
@@ -39,21 +47,33 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
     note: fc.string({ maxLength: 200 }),
   })
   .chain(({ ends, machineAlone, places, things, targetSets, note }) =>
-    arbitraryLoadCases(Object.keys(things), Object.keys(places)).map((loadCases) => ({
-      format: jobFormat,
-      version: jobVersion,
-      name: 'an invented job',
-      ...(note === '' ? {} : { note }),
-      machine: { ...machineAlone, rear: ends.rear, front: ends.front, places },
-      springs: ends.springs,
-      things,
-      loadCases,
-      targetSets,
-      ...(Object.keys(targetSets).length > 0 ? { targetSet: Object.keys(targetSets)[0]! } : {}),
-      setups: { asFound: ends.asFound },
-      choice: ends.choice,
-    })),
+    fc
+      .tuple(
+        arbitraryLoadCases(Object.keys(things), Object.keys(places)),
+        arbitraryStandChoice(tyresKnown(ends)),
+        fc.option(arbitrarySteady, { nil: undefined }),
+      )
+      .map(([loadCases, standing, steady]) => ({
+        format: jobFormat,
+        version: jobVersion,
+        name: 'an invented job',
+        ...(note === '' ? {} : { note }),
+        machine: { ...machineAlone, rear: ends.rear, front: ends.front, places },
+        springs: ends.springs,
+        things,
+        loadCases,
+        targetSets,
+        ...(Object.keys(targetSets).length > 0 ? { targetSet: Object.keys(targetSets)[0]! } : {}),
+        setups: { asFound: ends.asFound },
+        choice: { ...ends.choice, ...standing },
+        ...(steady === undefined ? {} : { steady }),
+      })),
   );
+
+function tyresKnown({ rear, front }: Ends): { readonly rear: boolean; readonly front: boolean } {
+  const isKnown = (tyre: Rear['tyre']): boolean => tyre?.radius !== undefined || tyre?.size !== undefined;
+  return { rear: isKnown(rear.tyre), front: isKnown(front.tyre) };
+}
 
 /** What is told of the machine beside its two ends and its places. */
 function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 'places'>> {
@@ -66,16 +86,9 @@ function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 
       rake: quantity('angle', 0.4, 0.58),
       forkOffset: quantity('length', 0.02, 0.07),
       seat: fc.record({ x: quantity('length', 0.3, 0.6), height: quantity('length', 0.68, 0.88) }),
-      weighing: fc.record(
-        {
-          front: quantity('mass', 95, 190),
-          rear: quantity('mass', 95, 220),
-          fuel: quantity('volume', 0.001, 0.012),
-          attitude: fc.constantFrom('own sag', 'level'),
-          massCentreHeight: quantity('length', 0.42, 0.65),
-        },
-        { requiredKeys: ['front', 'rear', 'attitude'] },
-      ),
+      weighing: arbitraryWeighing(),
+      points: arbitraryStancePoints,
+      beam: arbitraryBeam,
       tank: fc.record(
         {
           capacity: quantity('volume', 0.013, 0.03),
@@ -93,6 +106,27 @@ function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 
       ),
     },
     { requiredKeys: ['name', 'kind', 'weighing'] },
+  );
+}
+
+/** The height of the mass centre told, by a raised wheel, or neither. */
+function arbitraryWeighing(): fc.Arbitrary<Machine['weighing']> {
+  const read = fc.record(
+    {
+      front: quantity('mass', 95, 190),
+      rear: quantity('mass', 95, 220),
+      fuel: quantity('volume', 0.001, 0.012),
+      attitude: fc.constantFrom('own sag' as const, 'level' as const),
+      massCentreHeight: quantity('length', 0.42, 0.65),
+    },
+    { requiredKeys: ['front', 'rear', 'attitude'] },
+  );
+  return read.chain((weighing) =>
+    weighing.massCentreHeight !== undefined
+      ? fc.constant(weighing)
+      : fc
+          .option(arbitraryRaised(weighing.front, weighing.rear), { nil: undefined })
+          .map((raised) => ({ ...weighing, ...(raised === undefined ? {} : { raised }) })),
   );
 }
 
@@ -179,6 +213,7 @@ const arbitraryWheel = fc.record(
     tyre: fc.record(
       {
         radius: quantity('length', 0.29, 0.34),
+        size: arbitraryTyreSize,
         rate: quantity('rate', 1.3e5, 2.4e5),
         capacity: quantity('mass', 180, 400),
         loadIndex: fc.integer({ min: 50, max: 80 }),

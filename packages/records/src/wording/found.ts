@@ -35,4 +35,5 @@ export const dimensionInWords: { readonly [D in Dimension]: string } = {
   leverage: 'a leverage ratio (wheel per shock)',
   motion: 'a motion ratio (shock per wheel)',
   share: 'a share',
+  acceleration: 'an acceleration',
 };

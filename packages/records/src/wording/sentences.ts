@@ -102,6 +102,15 @@ export const sentences = {
   tooFewCoils: (coils: number, ends: string, least: number) =>
     `found ${coils} in all; with ${ends} ends at least ${least}, or none is left to give. Count again, ends included.`,
 
+  heightTwice: (height: string) =>
+    `found ${height} beside the scale's reading with a wheel raised, which gives it too. Remove one of the two.`,
+  rimOfOther: (rim: number) =>
+    `found a rim of ${rim} in; motorcycle rims have 8 to 23 in. Read the tyre's wall again, or give its radius.`,
+  badSize: () =>
+    'is no metric tyre size; such a size is 130/80-17: width in mm, height in %, rim in inches. For any other marking give the radius.',
+  noOtherTyre: (end: string) =>
+    `there is no radius and no size of the ${end} tyre as found to compare with. Give one of them first.`,
+
   carriedInCircle: (id: string) =>
     `${quoted(id)} ends up carried by itself. Let the lowest one be carried by nothing.`,
   aboardTwice: (id: string) =>

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { type FieldPath, type Problem, problem } from '../problem.ts';
 import { descriptions } from '../schema/descriptions.ts';
 import type { OutOfBounds } from '../schema/quantity.ts';
+import { ofSize } from '../schema/stance.ts';
 import { dimensionOf } from '../units.ts';
 import { anyOf, found, quoted } from './found.ts';
 import { nearest } from './nearest.ts';
@@ -51,8 +52,9 @@ function say(issue: RawIssue, path: FieldPath): Problem[] {
         problem([...path, key], 'unknownField', nearest(key, fieldsOf(issue.inst))),
       );
     case 'invalid_key':
-    case 'invalid_format':
       return [problem(path, 'badId')];
+    case 'invalid_format':
+      return [problem(path, issue.pattern === String(ofSize) ? 'badSize' : 'badId')];
     case 'custom':
       return [outOfBounds(path, issue.params as OutOfBounds)];
     case 'too_small':

@@ -49,6 +49,8 @@ const finest: { readonly [U in Unit | 'Hz']: number } = {
   'wheel/shock': 2,
   'shock/wheel': 2,
   '%': 0,
+  g: 2,
+  'm/s²': 1,
   Hz: 2,
 };
 

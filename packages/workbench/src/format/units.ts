@@ -29,6 +29,7 @@ const metric: UnitByDimension = {
   leverage: 'wheel/shock',
   motion: 'shock/wheel',
   share: '%',
+  acceleration: 'g',
 };
 
 const imperial: UnitByDimension = {

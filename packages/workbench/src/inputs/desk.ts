@@ -32,6 +32,7 @@ export type NoteCode =
   | 'riding height control'
   | 'sides differ'
   | 'length adjuster'
+  | 'locked as measured'
   | 'position not known'
   | 'places not checked';
 

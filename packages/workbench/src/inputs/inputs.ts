@@ -10,6 +10,7 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { TargetSet } from '@sagwright/records/schema/targets';
 import { adjusterOf } from './adjusters.ts';
+import { chosenMachine } from './chosen.ts';
 import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
 import { driveOf } from './drive.ts';
@@ -18,6 +19,7 @@ import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
 import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
+import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
 
@@ -26,6 +28,8 @@ export interface Inputs {
   readonly question: PlanQuestion;
   /** Null where nobody said how the rear wheel is driven. */
   readonly drive: FinalDriveSI | null;
+  /** Points, beam, braking and driving: what is told beside the balance. */
+  readonly stance: StanceFigures;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
   readonly notes: readonly Note[];
@@ -72,18 +76,21 @@ export function inputsOf(job: JobDocument): InputsResult {
     const load = loadOf(desk, id, figures, machine, machineInputs, own);
     return load === null ? [] : [loadCaseSI(desk, id, loadCase, load, targetSet.set)];
   });
+  const chosen = chosenMachine(desk, machine, machineInputs);
+  const stance = stanceFigures(desk);
   if (problems.length > 0) return { ok: false, problems };
   const { rear, front } = job.machine;
   const question: PlanQuestion = {
     machine,
     inputs: machineInputs,
+    ...(chosen !== null && { chosen }),
     loadCases,
     limits: limitsFigures(desk),
     rear: endQuestion(desk, 'rear', rear.shock.adjuster, converted, moves),
     front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
-  return { ok: true, inputs: { question, drive, figures: take.figures, notes, targetSet } };
+  return { ok: true, inputs: { question, drive, stance, figures: take.figures, notes, targetSet } };
 }
 
 function weighedMachine(desk: Desk, converted: Converted): MachineSI | null {

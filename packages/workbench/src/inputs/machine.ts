@@ -6,9 +6,11 @@ import { raised } from './clampHeight.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
 import { forkParts } from './forkParts.ts';
+import { massCentreHeightOf } from './massCentre.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
 import { rubberOf, shockGas, topOutOf } from './struts.ts';
+import { tyreRadius } from './tyreRadius.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */
 export interface MachineFigures {
@@ -25,12 +27,7 @@ export function machineFigures(desk: Desk): MachineFigures {
   const weighing: WeighingSI = {
     front: take.known('machine.weighing.front', machine.weighing.front, 'scale'),
     rear: take.known('machine.weighing.rear', machine.weighing.rear, 'scale'),
-    wholeHeight: take.orAssumed(
-      'machine.weighing.massCentreHeight',
-      machine.weighing.massCentreHeight,
-      'massCentre',
-      'massCentreHeight',
-    ),
+    wholeHeight: massCentreHeightOf(desk, wheelbase),
     attitude: machine.weighing.attitude,
   };
   const rear = rearEnd(desk, weighing);
@@ -82,12 +79,7 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
     topOut: topOutOf(desk, 'machine.rear.shock.topOut', shock.topOut, strokeMax),
     friction: take.orAssumed('machine.rear.shock.friction', shock.friction, 'friction', 'rearFriction'),
   };
-  const radius = take.orAssumed(
-    'machine.rear.tyre.radius',
-    rear.tyre?.radius,
-    'tyreRadius',
-    'tyreRadiusRear',
-  );
+  const radius = tyreRadius(desk, 'rear');
   return {
     figures,
     end: {
@@ -114,12 +106,7 @@ function frontEnd(desk: Desk, weighing: WeighingSI, rake: number): End {
     end: {
       unsprung: unsprungOf(desk, 'front', weighing),
       tyre: {
-        radius: take.orAssumed(
-          'machine.front.tyre.radius',
-          front.tyre?.radius,
-          'tyreRadius',
-          'tyreRadiusFront',
-        ),
+        radius: tyreRadius(desk, 'front'),
         rate: tyreRate(desk, 'front', front.tyre),
       },
       referenceTravel:

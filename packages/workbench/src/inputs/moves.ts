@@ -7,7 +7,7 @@ import { noting, takeAgain, type UsedFigure } from './take.ts';
 const STEP = 1e-3;
 
 /** Below this a ± is none: its steps would run out of digits. */
-const LEAST_DEVIATION = 1e-200;
+export const LEAST_DEVIATION = 1e-200;
 
 /** What one figure of the job moves among the numbers of a part, by their path there. */
 export interface FigureMoves {

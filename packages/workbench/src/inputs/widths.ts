@@ -59,6 +59,9 @@ export const widths = {
   luggagePlace: { usual: mm(30), why: 'where the weight lies in a case' },
   placeHeight: { usual: mm(50), why: 'the middle of a person or a packed case is guessed' },
   massCentre: { usual: mm(50), why: 'seldom measured; from an axle raise about ± 20 mm' },
+  stated: { usual: percent(0), why: 'what is asked about is taken as it stands' },
+  beam: { usual: mm(30), why: 'the edge of a beam on a wall is soft' },
+  beamDistance: { usual: percent(1), why: 'a tape laid along the ground' },
   unsprung: {
     usual: percent(15),
     by: { 'own scale': percent(4) },

@@ -1,11 +1,15 @@
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import { expect, test } from 'vitest';
-import { type AttitudePart, type AttitudeSlopes, attitudeDoubt } from './attitudeDoubt.ts';
+import { type AttitudePart, type AttitudeSlopes, attitudeDoubt, attitudeParts } from './attitudeDoubt.ts';
 
 /** One part that moves by so many deviations with each input; the others do not move. */
 function slopes(part: AttitudePart, by: Readonly<Record<string, number>>): AttitudeSlopes {
-  const still = { pitch: 0, rake: 0, groundTrail: 0, wheelbase: 0, seatHeight: 0 };
-  return new Map(Object.entries(by).map(([input, slope]) => [input, { ...still, [part]: slope }]));
+  return new Map(
+    Object.entries(by).map(([input, slope]) => [
+      input,
+      attitudeParts.map((each) => (each === part ? slope : 0)),
+    ]),
+  );
 }
 
 test('the ± of a part is the root of the sum of squares, as a 90 % half-width', () => {

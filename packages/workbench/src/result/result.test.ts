@@ -33,7 +33,7 @@ describe('The plan as JSON', () => {
       [...fields.keys()].map((field) => `${shape}.${field}`),
     );
     // A second rest needs a falling ratio; a search that ends without a rest is not to be had on purpose.
-    const rare = /^(?:other rest|standing: no rest|cell: no rest)\./;
+    const rare = /^(?:other rest|standing: no rest|cell: no rest|steady: not found)\./;
     expect(told.filter((each) => !seen.has(each) && !rare.test(each))).toEqual([]);
   });
 
@@ -141,6 +141,10 @@ function oddTourers(): readonly JobDocument[] {
       ['machine.rear.shock.gas.volume.value', 90],
     ),
     tourerWith(['machine.places.box.at.x.value', -1900], ['things.box.mass.value', 300]),
+    tourerWith(
+      ['machine.weighing.massCentreHeight.value', 800],
+      ['steady', { braking: { deceleration: { value: 1.3, unit: 'g' }, frontShare: percent(100) } }],
+    ),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { SpringPlan } from '@sagwright/model/plan/answer';
 import type { JobPlan } from '../path.ts';
+import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { cellDocument } from './cell.ts';
 import {
@@ -41,6 +42,7 @@ export function resultJson(planned: JobPlan): PlanDocument {
     rear: endDocument(planned, 'rear'),
     front: endDocument(planned, 'front'),
     rearMotion: rearMotionOf(planned),
+    stance: stanceOf(planned),
     planned: plan.planned.loadCases.map(({ loadCase, stand }) => {
       const { asFound } = plan.loadCases.find((load) => load.loadCase === loadCase)!;
       return {

@@ -191,7 +191,7 @@ export function tourerThatNothingFits(): JobDocument {
   return tourerWith(['machine.rear.shock.adjuster.most', q(16, 'mm')]);
 }
 
-function q(value: number, unit: string, origin?: string): Record<string, unknown> {
+export function q(value: number, unit: string, origin?: string): Record<string, unknown> {
   return origin === undefined ? { value, unit } : { value, unit, origin };
 }
 

@@ -1,7 +1,7 @@
 import type { FirstMoments } from '@sagwright/model/masses/pointMass';
 import type { Figure, Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import { withoutStruts } from '@sagwright/model/plan/endPlan';
-import type { LoadCaseSI } from '@sagwright/model/plan/question';
+import { asChosen, type LoadCaseSI } from '@sagwright/model/plan/question';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Parameters, parametersOf, putOn } from '@sagwright/model/statics/parameters';
 import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
@@ -29,7 +29,7 @@ export function standingOfCell(
   cell: Planned,
   loadCase: LoadCaseSI | null,
 ): Standing | null {
-  const { question } = planned.inputs;
+  const question = asChosen(planned.inputs.question);
   const choice = question[end].choices.find(({ id }) => id === spring.spring)!;
   const found = question[end].found?.map((position) => choice.preloadAtZero + position);
   const struts = question.machine[end].struts.map((strut, i) => ({
@@ -81,6 +81,35 @@ export function readAt(
   const slopes = figureDerivatives(parameters, prepared, state, directions, derivatives, into, 1);
   const contributions = contributionsAt(directions, slopes, 0, 1).filter(({ halfWidth }) => halfWidth > 0);
   return { value: { value, plusMinus: wholeOf(contributions) }, contributions };
+}
+
+/** How figures of a rest move with each uncertain input, in that input's standard deviations: `count` numbers for each. */
+export type Slopes = ReadonlyMap<string, readonly number[]>;
+
+/** By derivatives through the balance, all figures in one pass. */
+export function slopesOf(
+  { parameters, prepared, state, inputs }: Standing,
+  into: Figures,
+  count: number,
+): Slopes {
+  const directions = directionsOf(parameters, inputs);
+  const derivatives = stateDerivatives(parameters, prepared, state, directions);
+  const slopes = figureDerivatives(parameters, prepared, state, directions, derivatives, into, count);
+  return new Map(
+    directions.map(({ input }, j) => [
+      input.name,
+      Array.from({ length: count }, (_, i) => slopes[count * j + i]! * input.deviation),
+    ]),
+  );
+}
+
+/** ± (90 % half-width) of one of those figures; against `before`, that of its change: what both share cancels. */
+export function doubtAt(place: number, now: Slopes, before: Slopes | null = null): number {
+  const names = new Set([...now.keys(), ...(before?.keys() ?? [])]);
+  let variance = 0;
+  for (const name of names)
+    variance += ((now.get(name)?.[place] ?? 0) - (before?.get(name)?.[place] ?? 0)) ** 2;
+  return halfWidthOf(Math.sqrt(variance));
 }
 
 /** The ± of a sum of inputs whose slopes are known. */

@@ -1,3 +1,4 @@
+import { asChosen } from '@sagwright/model/plan/question';
 import { asPlanned } from '@sagwright/model/plan/together';
 import { mergeInputs } from '@sagwright/model/uncertainty/merge';
 import type { JobPlan } from '../path.ts';
@@ -14,6 +15,6 @@ export function standingShown(planned: JobPlan, load: string | null, setUp: SetU
   if (setUp === 'asFound') {
     return standing(question.machine, loadCase.load, mergeInputs(question.inputs, loadCase.inputs));
   }
-  const { machine, inputs } = asPlanned(question, planned.plan.rear, planned.plan.front, loadCase);
+  const { machine, inputs } = asPlanned(asChosen(question), planned.plan.rear, planned.plan.front, loadCase);
   return standing(machine, loadCase.load, inputs);
 }

@@ -31,6 +31,8 @@ function nameIn(job: JobDocument, list: string, id: string): string {
   switch (list) {
     case 'places':
       return placeName(job, id);
+    case 'points':
+      return words.quoted(job.machine.points?.[id]?.name ?? id);
     case 'springs':
       return springName(job, id);
     case 'loadCases':

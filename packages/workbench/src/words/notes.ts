@@ -28,6 +28,7 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'stack read relaxed':
     case 'bushes and pivot friction zero':
     case 'fuel not known':
+    case 'locked as measured':
       return say[code]();
     case 'target set shipped': {
       const { name, origin } = planned.inputs.targetSet.set;

@@ -120,6 +120,7 @@ test('every note has its words', () => {
     'sides differ': 'setups.asFound.rear',
     'position not known': 'setups.asFound.rear',
     'length adjuster': 'machine.rear.shock.lengthAdjuster',
+    'locked as measured': 'machine.weighing.raised',
   } as const satisfies { readonly [C in NoteCode]: string };
   const said = Object.entries(paths).map(([code, path]) =>
     noteWords(withLength, { code: code as NoteCode, path }, units),

@@ -1,0 +1,110 @@
+import { attitudeAt } from '@sagwright/model/attitude/attitude';
+import { type Keeping, type KeptBy, type KeptPart, keepAttitude } from '@sagwright/model/attitude/keep';
+import type { Figure } from '@sagwright/model/plan/answer';
+import { siOf } from '@sagwright/records/schema/quantity';
+import type { JobPlan } from '../path.ts';
+import { doubtAt, type Slopes, type Standing, slopesOf, standing } from '../why/standing.ts';
+import { standingShown } from '../why/standingShown.ts';
+import type { KeepDocument } from './document.ts';
+
+const parts: readonly KeptPart[] = ['rake', 'groundTrail', 'seatHeight'];
+const means: readonly KeptBy[] = ['shock length', 'clamp height'];
+
+/** A part of an attitude that is wanted back, with how it moves with each input. */
+interface Wanted {
+  readonly load: string;
+  readonly values: Readonly<Record<KeptPart, number | null>>;
+  readonly slopes: Slopes;
+}
+
+/**
+ * What would bring the attitude of a load as it is planned back to that of the same load as found, and, for a load that is not
+ * the one ridden most, to that one's as found: what a change of spring did, and what the load itself does.
+ */
+export function keepsOf(planned: JobPlan, load: string, now: Standing): readonly KeepDocument[] {
+  const main = mainLoad(planned);
+  const likes = main === null || main === load ? [load] : [load, main];
+  return likes.flatMap((like) => {
+    const found = standingShown(planned, like, 'asFound');
+    if (found === null || isSame(found, now)) return [];
+    const wanted: Wanted = { load: like, values: valuesAt(found), slopes: partSlopes(found) };
+    return parts.flatMap((part) => means.map((by) => keepDocument(planned, now, wanted, part, by)));
+  });
+}
+
+/** The load that is ridden most; the first of equals. */
+function mainLoad({ inputs }: JobPlan): string | null {
+  const { loadCases } = inputs.question;
+  const most = Math.max(...loadCases.map(({ share }) => share));
+  return loadCases.find(({ share }) => share === most)?.id ?? null;
+}
+
+/** Two stands of the same machine: nothing to keep. */
+function isSame(a: Standing, b: Standing): boolean {
+  return a.state.every((each, i) => Math.abs(each - b.state[i]!) < 1e-12);
+}
+
+function valuesAt({ prepared, state }: Standing): Wanted['values'] {
+  return attitudeAt(prepared, state);
+}
+
+function partSlopes(at: Standing): Slopes {
+  return slopesOf(
+    at,
+    (prepared, beside, out) => {
+      const attitude = attitudeAt(prepared, beside);
+      for (let i = 0; i < parts.length; i += 1) out[i] = attitude[parts[i]!] ?? 0;
+    },
+    parts.length,
+  );
+}
+
+function keepDocument(
+  planned: JobPlan,
+  now: Standing,
+  { load, values, slopes }: Wanted,
+  part: KeptPart,
+  by: KeptBy,
+): KeepDocument {
+  const range = rangeOf(planned, by);
+  const told = { part, by, like: load, range };
+  const wanted = values[part];
+  const keeping = wanted === null ? null : keepAttitude(now.parameters.machine, part, wanted, by);
+  if (keeping === null) return { ...told, change: null, choice: null, verdict: 'not known' };
+  if (keeping.kind === 'none') return { ...told, change: null, choice: null, verdict: 'no change does' };
+  const change = { value: keeping.change, plusMinus: doubtOf(keeping, now, slopes, part) };
+  const choice = chosenNow(planned, by) + keeping.change;
+  return { ...told, change, choice, verdict: verdictOf(choice, change, range) };
+}
+
+/** dc = (d wanted − d part)/(∂part/∂c), at the machine so changed: what both share cancels. */
+function doubtOf(
+  { machine, slope }: Extract<Keeping, { kind: 'change' }>,
+  now: Standing,
+  wanted: Slopes,
+  part: KeptPart,
+): number | null {
+  const there = standing(machine, null, now.inputs);
+  return there === null ? null : doubtAt(parts.indexOf(part), partSlopes(there), wanted) / Math.abs(slope);
+}
+
+/** What is chosen already, against as found [m]. */
+function chosenNow({ job }: JobPlan, by: KeptBy): number {
+  const typed = by === 'shock length' ? job.choice?.shockLength : job.choice?.clampHeight;
+  return typed === undefined ? 0 : siOf(typed);
+}
+
+/** What an adjuster leaves either way, against as found [m]; null where nobody said. */
+function rangeOf({ job }: JobPlan, by: KeptBy): KeepDocument['range'] {
+  const adjuster = by === 'shock length' ? job.machine.rear.shock.lengthAdjuster : undefined;
+  if (adjuster === undefined) return null;
+  const at = siOf(adjuster.change);
+  return { least: siOf(adjuster.least) - at, most: siOf(adjuster.most) - at };
+}
+
+function verdictOf(choice: number, change: Figure, range: KeepDocument['range']): KeepDocument['verdict'] {
+  if (range === null) return 'not checked';
+  const room = Math.min(choice - range.least, range.most - choice);
+  if (Math.abs(room) < (change.plusMinus ?? 0)) return 'within its ±';
+  return room >= 0 ? 'within' : 'outside';
+}
