@@ -57,7 +57,7 @@ export interface KeepDocument {
   /** Against as found: what the job's choice would hold [m]. */
   readonly choice: number | null;
   /** What its adjuster leaves either way, against as found [m]; null: figure needed. */
-  readonly range: { readonly least: number; readonly most: number } | null;
+  readonly range: { readonly least: number | null; readonly most: number | null };
   readonly verdict: 'within' | 'outside' | 'within its ±' | 'not checked' | 'no change does' | 'not known';
 }
 

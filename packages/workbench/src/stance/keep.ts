@@ -94,17 +94,27 @@ function chosenNow({ job }: JobPlan, by: KeptBy): number {
   return typed === undefined ? 0 : siOf(typed);
 }
 
-/** What an adjuster leaves either way, against as found [m]; null where nobody said. */
+/** What an adjuster leaves either way, against as found [m]; null where nobody said. Tubes go down to flush with their clamp. */
 function rangeOf({ job }: JobPlan, by: KeptBy): KeepDocument['range'] {
-  const adjuster = by === 'shock length' ? job.machine.rear.shock.lengthAdjuster : undefined;
-  if (adjuster === undefined) return null;
+  const { rear, front } = job.machine;
+  if (by === 'clamp height') {
+    const now = front.fork?.clampHeight?.now;
+    return { least: now === undefined ? null : -siOf(now), most: null };
+  }
+  const adjuster = rear.shock.lengthAdjuster;
+  if (adjuster === undefined) return { least: null, most: null };
   const at = siOf(adjuster.change);
   return { least: siOf(adjuster.least) - at, most: siOf(adjuster.most) - at };
 }
 
-function verdictOf(choice: number, change: Figure, range: KeepDocument['range']): KeepDocument['verdict'] {
-  if (range === null) return 'not checked';
-  const room = Math.min(choice - range.least, range.most - choice);
-  if (Math.abs(room) < (change.plusMinus ?? 0)) return 'within its ±';
-  return room >= 0 ? 'within' : 'outside';
+function verdictOf(
+  choice: number,
+  { plusMinus }: Figure,
+  { least, most }: KeepDocument['range'],
+): KeepDocument['verdict'] {
+  const room = Math.min(least === null ? Infinity : choice - least, most === null ? Infinity : most - choice);
+  const doubt = plusMinus ?? 0;
+  if (room < -doubt) return 'outside';
+  if (least === null || most === null) return 'not checked';
+  return room < doubt ? 'within its ±' : 'within';
 }

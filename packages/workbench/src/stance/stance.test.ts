@@ -145,9 +145,19 @@ describe('keep the attitude', () => {
     const { keep } = stanceOfLoad(plan(adjuster), 'both')!;
     const length = keep.find(({ by }) => by === 'shock length')!;
     // Stands at 2 of −10 to 10 mm.
-    expect(length.range!.least).toBeCloseTo(-0.012, 12);
-    expect(length.range!.most).toBeCloseTo(0.008, 12);
+    expect(length.range.least).toBeCloseTo(-0.012, 12);
+    expect(length.range.most).toBeCloseTo(0.008, 12);
     expect(keep.find(({ by }) => by === 'clamp height')!.verdict).toBe('not checked');
+  });
+
+  test('tubes go no further down than flush with their clamp', () => {
+    const flush: Edit = ['machine.front.fork.clampHeight', { now: q(1, 'mm') }];
+    const down = stanceOfLoad(plan(flush), 'both')!.keep.filter(
+      ({ by, change }) =>
+        by === 'clamp height' && change !== null && change.value < -0.002 - change.plusMinus!,
+    );
+    expect(down.length).toBeGreaterThan(0);
+    for (const { range, verdict } of down) expect([range.least, verdict]).toEqual([-0.001, 'outside']);
   });
 
   test('a length beyond its adjuster is told as such', () => {
