@@ -140,6 +140,13 @@ function oddTourers(): readonly JobDocument[] {
       ['machine.rear.shock.gas.pressure.value', 45],
       ['machine.rear.shock.gas.volume.value', 90],
     ),
+    tourerWith(
+      [
+        'machine.rear.shock.adjuster',
+        { kind: 'cam', steps: [0, 45].map((value) => ({ value, unit: 'mm' })) },
+      ],
+      ['setups.asFound.rear', { both: { spring: 'fitted', at: { step: 1 } } }],
+    ),
     tourerWith(['machine.places.box.at.x.value', -1900], ['things.box.mass.value', 300]),
     tourerWith(
       ['machine.weighing.massCentreHeight.value', 800],
