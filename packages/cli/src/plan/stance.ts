@@ -5,6 +5,7 @@ import {
   changeNumber,
   feltOfLoad,
   keepWords,
+  leanNotes,
   stanceDimension,
   stanceName,
   steadyWords,
@@ -46,7 +47,7 @@ function loadLines(page: Page, load: StanceLoadDocument): readonly string[] {
       wrap(`${stanceName(planned, each.figure, each.point)}: ${say.needs[each.needs!]}.`, width, '  '),
     ),
     ...(felt.length === 0 ? [] : wrap(`${say.feltBy} ${words.listed(felt)}.`, width, '  ')),
-    ...leanNotes(page, known),
+    ...leanNotes(planned, known).flatMap((line) => wrap(line, width, '  ')),
     ...(load.beam === null
       ? []
       : beamWords(planned, load.beam, units).flatMap((line) => wrap(line, width, '  '))),
@@ -84,19 +85,6 @@ function columns(page: Page, rows: readonly StanceFigureDocument[]): readonly Co
       : []),
     { head: ['', ''], align: 'left', cell: ({ figure }) => unitOf(stanceDimension[figure], units) },
   ];
-}
-
-function leanNotes({ planned, width }: Page, known: readonly StanceFigureDocument[]): readonly string[] {
-  const { crowns } = planned.inputs.stance;
-  const has = (figure: string): boolean => known.some((each) => each.figure === figure);
-  const notes = [
-    ...(has('lean') ? [say.leanIs] : []),
-    ...(has('stand-lean') ? [say.standIs] : []),
-    ...((has('lean') || has('stand-lean')) && (crowns.rear === null || crowns.front === null)
-      ? [say.thinTyres]
-      : []),
-  ];
-  return notes.flatMap((line) => wrap(line, width, '  '));
 }
 
 function keepLines(page: Page, { keep }: StanceLoadDocument): readonly string[] {

@@ -1,8 +1,10 @@
 import { unitsFor } from '@sagwright/workbench/format/units';
 import { planJob } from '@sagwright/workbench/path';
-import { type FigureName, figureNames } from '@sagwright/workbench/why/figures';
+import { openStance, stanceNames } from '@sagwright/workbench/stance/whyStance';
+import { figureNames } from '@sagwright/workbench/why/figures';
 import { why as openFigure } from '@sagwright/workbench/why/why';
 import { words } from '@sagwright/workbench/words/catalogue';
+import { stanceWhy } from '@sagwright/workbench/words/english/stance';
 import { notToBeHadWords, type WhyWords, whyWords } from '@sagwright/workbench/words/why';
 import { type ExitCode, exitCodes } from '../exit.ts';
 import { harmlessJob } from '../harmlessJob.ts';
@@ -19,6 +21,7 @@ export async function why(args: readonly string[], out: Output, errors: Output):
     load: { type: 'string' },
     spring: { type: 'string' },
     end: { type: 'string' },
+    point: { type: 'string' },
     full: { type: 'boolean' },
     units: { type: 'string' },
   });
@@ -29,7 +32,8 @@ export async function why(args: readonly string[], out: Output, errors: Output):
   }
   const [figureText, ...files] = read.positionals;
   const figure = figureNames.find((name) => name === figureText);
-  if (figure === undefined) return { misused: noFigure(figureText) };
+  const stance = stanceNames.find((name) => name === figureText);
+  if (figure === undefined && stance === undefined) return { misused: noFigure(figureText) };
   const name = oneFile(files);
   if (isMisused(name)) return name;
   const choice = unitsChoice(read.values.units);
@@ -43,22 +47,30 @@ export async function why(args: readonly string[], out: Output, errors: Output):
     report(name, planned.problems, errors);
     return exitCodes.problems;
   }
-  const { load = null, spring = null } = read.values;
+  const { load = null, spring = null, point = null } = read.values;
+  const units = unitsFor(choice, planned.job, '.');
+  const full = read.values.full === true;
+  if (figure === undefined) {
+    const words = openStance(planned, { figure: stance!, point, load }, units);
+    if (typeof words === 'string') {
+      errors.write(`${wrap(words, errors.width).join('\n')}\n`);
+      return exitCodes.nothingFits;
+    }
+    out.write(`${whyLines(stance!, words, full, out).join('\n')}\n`);
+    return exitCodes.planned;
+  }
   const opened = openFigure(planned, { figure, end, spring, loadCase: load });
   if (opened.kind !== 'opened') {
     errors.write(`${wrap(notToBeHadWords(figure, opened), errors.width).join('\n')}\n`);
     return exitCodes.nothingFits;
   }
-  const units = unitsFor(choice, planned.job, '.');
-  out.write(
-    `${whyLines(figure, whyWords(planned, opened, units), read.values.full === true, out).join('\n')}\n`,
-  );
+  out.write(`${whyLines(figure, whyWords(planned, opened, units), full, out).join('\n')}\n`);
   return exitCodes.planned;
 }
 
 function noFigure(found: string | undefined): string {
   const what = found === undefined ? 'A figure is needed' : `No figure "${found}"`;
-  return `${what}; there are ${words.list(figureNames)}`;
+  return `${what}; there are ${words.list([...figureNames, ...stanceNames])}`;
 }
 
 function endOf(text: string | undefined): 'rear' | 'front' | Misused {
@@ -67,16 +79,20 @@ function endOf(text: string | undefined): 'rear' | 'front' | Misused {
 }
 
 function listLines({ width, paint }: Output): readonly string[] {
-  const columns = Math.max(...figureNames.map(columnsOf)) + 2;
-  return figureNames.flatMap((name) =>
-    wrap(`${padTo(name, columns, 'left')}${words.why[name].title}`, width, '', ' '.repeat(columns)).map(
-      (line, i) => (i === 0 ? line.replace(name, paint(name, 'strong')) : line),
+  const titles: readonly (readonly [string, string])[] = [
+    ...figureNames.map((name) => [name, words.why[name].title] as const),
+    ...stanceNames.map((name) => [name, stanceWhy[name].title] as const),
+  ];
+  const columns = Math.max(...titles.map(([name]) => columnsOf(name))) + 2;
+  return titles.flatMap(([name, title]) =>
+    wrap(`${padTo(name, columns, 'left')}${title}`, width, '', ' '.repeat(columns)).map((line, i) =>
+      i === 0 ? line.replace(name, paint(name, 'strong')) : line,
     ),
   );
 }
 
 function whyLines(
-  figure: FigureName,
+  figure: string,
   opened: WhyWords,
   full: boolean,
   { width, paint }: Output,

@@ -159,3 +159,16 @@ function gripWords(
     return [grip > DRY ? `${held}: ${say.steady.slides}` : held];
   });
 }
+
+/** What is left out of the leans, and how the tyres are taken. */
+export function leanNotes({ inputs }: JobPlan, figures: readonly StanceFigureDocument[]): readonly string[] {
+  const { crowns } = inputs.stance;
+  const has = (figure: StanceFigure): boolean =>
+    figures.some((each) => each.figure === figure && each.asFound !== null);
+  const leans = has('lean') || has('stand-lean');
+  return [
+    ...(has('lean') ? [say.leanIs] : []),
+    ...(has('stand-lean') ? [say.standIs] : []),
+    ...(leans && (crowns.rear === null || crowns.front === null) ? [say.thinTyres] : []),
+  ];
+}

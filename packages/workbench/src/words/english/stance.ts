@@ -74,6 +74,21 @@ export const stance = {
       less: 'dazzles sooner: aim the lamp again',
     },
   } satisfies { readonly [F in StanceFigure]: { readonly more: string; readonly less: string } },
+  noSuch: 'no such point in this job',
+  never: 'not to be had here; the machine does not rest so, or it never touches',
+  changeOf: (name: string) => `change of ${name}, planned less as found; what both share cancels`,
+  against: 'planned against as found',
+  feltNote: 'What a rider may feel is common practice, no source; within its ± nothing is said.',
+  tyres: (
+    end: 'rear' | 'front',
+    was: string,
+    wasRadius: string,
+    now: string,
+    nowRadius: string,
+    by: string,
+    isLarger: boolean,
+  ) =>
+    `${end === 'rear' ? 'Rear' : 'Front'} tyre: ${was} is ${wasRadius} from axle to crown, ${now} ${nowRadius}: ${by} ${isLarger ? 'more' : 'less'}. Clearance, load index, rim width and speedometer are not checked here.`,
   feltFrom: (felt: string, from: string) => `${felt} (${from})`,
   feltBy: 'What a rider may feel (common practice, no source; within its ± nothing is said):',
   thinTyres:
