@@ -2,7 +2,7 @@
  * NumPy, numpy.polyfit with cov='unscaled', an independent weighted fit; beside it the same fit in exact fractions.
  * Versions and the script that made the numbers are in numpy-polyfit.json.
  */
-import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
+import { polynomialFit } from '@sagwright/model/numerics/polynomialFit';
 import { describe, expect, test } from 'vitest';
 import reference from './numpy-polyfit.json' with { type: 'json' };
 
@@ -27,10 +27,11 @@ test('the reference has its two cases', () => {
 });
 
 describe.each(reference.cases)('quadratic fit: $name', ({ x, y, sigma, numpy, exact }) => {
-  const fit = quadraticFit(
+  const fit = polynomialFit(
     x,
     y,
     sigma.map((s) => 1 / s ** 2),
+    2,
   );
 
   test('has the coefficients and covariance of exact fractions', () => {

@@ -36,6 +36,7 @@ describe('a longer shock', () => {
 
   test.each([
     ['quadratic', { kind: 'quadratic', slope: 0.95, bend: -1.2 }],
+    ['cubic', { kind: 'cubic', slope: 0.8, bend: 1.2, twist: -6 }],
     [
       'table',
       {

@@ -1,4 +1,4 @@
-import { type KinematicsSI, strokeLimit, travelAtStroke } from '../rear/kinematics.ts';
+import { type KinematicsSI, strokeLimit, travelAtStroke, travelOnCubic } from '../rear/kinematics.ts';
 import { surveyRear } from '../rear/survey.ts';
 import { axleHeightOf, referenceTravelOf, swingarmOf } from '../rear/wheelMotion.ts';
 import type { EndSI, MachineSI } from '../statics/machine.ts';
@@ -66,7 +66,7 @@ function longerShock(rear: EndSI, change: number): EndSI | null {
   }
 }
 
-type Told = Extract<KinematicsSI, { kind: 'ratio' | 'table' | 'quadratic' }>;
+type Told = Extract<KinematicsSI, { kind: 'ratio' | 'table' | 'quadratic' | 'cubic' }>;
 
 /** Δ [m]: how much further out the wheel stands at the new stop; null where the ratio does not go so far. */
 function furtherOut(kinematics: Told, change: number): number | null {
@@ -74,6 +74,10 @@ function furtherOut(kinematics: Told, change: number): number | null {
     const { slope, bend } = kinematics;
     const inside = slope * slope - 4 * bend * change;
     return inside > 0 ? (2 * change) / (slope + Math.sqrt(inside)) : null;
+  }
+  if (kinematics.kind === 'cubic') {
+    const travel = travelOnCubic(kinematics, -change);
+    return travel === null ? null : -travel;
   }
   if (kinematics.kind === 'table') {
     const { x, y, slope } = kinematics.curve;
@@ -91,6 +95,14 @@ function shiftedBy(kinematics: Told, further: number, change: number): Told {
       return kinematics;
     case 'quadratic':
       return { ...kinematics, slope: kinematics.slope - 2 * kinematics.bend * further };
+    case 'cubic': {
+      const { slope, bend, twist } = kinematics;
+      return {
+        ...kinematics,
+        slope: slope - (2 * bend - 3 * twist * further) * further,
+        bend: bend - 3 * twist * further,
+      };
+    }
     case 'table': {
       const { x, y, slope } = kinematics.curve;
       const curve = {

@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { monotoneCubic } from '../numerics/monotoneCubic.ts';
 import { between } from '../testing/arbitraryStrut.ts';
-import { type RatioSI, type StrokeAt, strokeAt, strokeLimit, travelAtStroke } from './kinematics.ts';
+import {
+  type RatioSI,
+  type StrokeAt,
+  strokeAt,
+  strokeLimit,
+  travelAtStroke,
+  travelOnCubic,
+} from './kinematics.ts';
 
 function at(kinematics: RatioSI, z: number, rake = 0.45): StrokeAt {
   const out: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
@@ -23,6 +30,12 @@ const drawn: fc.Arbitrary<RatioSI> = fc.tuple(rows, between(0.9, 1.1)).map(([ste
 const anyKinematics: fc.Arbitrary<RatioSI> = fc.oneof(
   fc.record({ kind: fc.constant('ratio' as const), motionRatio: between(0.2, 1.5) }),
   fc.constant<RatioSI>({ kind: 'fork' }),
+  fc.record({
+    kind: fc.constant('cubic' as const),
+    slope: between(0.4, 1),
+    bend: between(-1, 2),
+    twist: between(-8, 8),
+  }),
   fc.record({ kind: fc.constant('quadratic' as const), slope: between(0.4, 1), bend: between(-1, 2) }),
   drawn,
 );
@@ -99,6 +112,20 @@ test('a ratio that runs out before the stroke is made has no answer', () => {
   };
   expect(() => travelAtStroke(flat, 0, 0.05)).toThrow('0.05 m');
   expect(strokeLimit(flat)).toBe(0.04);
+});
+
+test('a cubic turns back where its ratio first is 0, and answers a stroke on either side of the stop', () => {
+  // s = 0.5 z + z² − 10 z³; ratio 0.5 + 2 z − 30 z² = 0 at z = (1 ± √16)/30: 166.7 mm and −100 mm.
+  const cubic: RatioSI = { kind: 'cubic', slope: 0.5, bend: 1, twist: -10 };
+  const turns = 5 / 30;
+  expect(strokeLimit(cubic)).toBeCloseTo(0.5 * turns + turns ** 2 - 10 * turns ** 3, 12);
+  expect(() => travelAtStroke(cubic, 0, 0.07)).toThrow('0.07 m');
+  // At −50 mm: −25 + 2.5 + 1.25 mm.
+  expect(travelAtStroke(cubic, 0, -0.02125)).toBeCloseTo(-0.05, 12);
+  // At −100 mm: −50 + 10 + 10 mm, and no further.
+  expect(travelOnCubic(cubic, -0.0301)).toBeNull();
+  const rising = { kind: 'cubic', slope: 0.5, bend: 1, twist: 10 } as const;
+  expect(strokeLimit(rising)).toBe(Number.POSITIVE_INFINITY);
 });
 
 test('a drawn curve goes on straight past its last point for as much travel again, and no further', () => {

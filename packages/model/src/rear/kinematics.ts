@@ -16,6 +16,8 @@ export type RatioSI =
   | { readonly kind: 'table'; readonly curve: MonotoneCubic; readonly scale: number }
   /** Taped points, fitted: s = slope·z + bend·z²  [-], [1/m]. */
   | { readonly kind: 'quadratic'; readonly slope: number; readonly bend: number }
+  /** The same with one term more: s = slope·z + bend·z² + twist·z³  [-], [1/m], [1/m²]. */
+  | { readonly kind: 'cubic'; readonly slope: number; readonly bend: number; readonly twist: number }
   /** Telescopic fork: s = z / cos(rake). */
   | { readonly kind: 'fork' };
 
@@ -54,6 +56,13 @@ export function strokeAt(kinematics: RatioSI, rake: number, z: number, out: Stro
       out.motionRatio = kinematics.slope + 2 * kinematics.bend * z;
       out.ratioSlope = 2 * kinematics.bend;
       return;
+    case 'cubic': {
+      const { slope, bend, twist } = kinematics;
+      out.stroke = (slope + (bend + twist * z) * z) * z;
+      out.motionRatio = slope + (2 * bend + 3 * twist * z) * z;
+      out.ratioSlope = 2 * bend + 6 * twist * z;
+      return;
+    }
     case 'table':
       cubicAt(kinematics.curve, z, scratch);
       out.stroke = kinematics.scale * scratch.value;
@@ -67,6 +76,7 @@ const scratch = { value: 0, first: 0, second: 0 };
 /**
  * Stroke [m] that the damper never gets past, however far the wheel goes; Infinity where there is none.
  *   quadratic  s = a z + b z² with b < 0 turns back at −a²/(4 b)
+ *   cubic      turns back where its ratio a + 2 b z + 3 t z² first is 0
  *   table      straight on past its last point for as much travel again as it spans, and no further
  * From there on `travelAtStroke` has no answer; for a table that ends flat (ratio 0) its last point still has one.
  */
@@ -78,6 +88,12 @@ export function strokeLimit(kinematics: RatioSI): number {
     case 'quadratic': {
       const { slope, bend } = kinematics;
       return bend < 0 ? -(slope * slope) / (4 * bend) : Number.POSITIVE_INFINITY;
+    }
+    case 'cubic': {
+      const turns = turningPoint(kinematics, 1);
+      if (turns === null) return Number.POSITIVE_INFINITY;
+      strokeAt(kinematics, 0, turns, cubicScratch);
+      return cubicScratch.stroke;
     }
     case 'table': {
       const { x, y, slope } = kinematics.curve;
@@ -102,9 +118,46 @@ export function travelAtStroke(kinematics: RatioSI, rake: number, stroke: number
       if (inside < 0) throw neverReached(stroke);
       return (2 * stroke) / (slope + Math.sqrt(inside));
     }
+    case 'cubic': {
+      const travel = travelOnCubic(kinematics, stroke);
+      if (travel === null) throw neverReached(stroke);
+      return travel;
+    }
     case 'table':
       return travelOnCurve(kinematics, stroke);
   }
+}
+
+type Cubic = Extract<RatioSI, { kind: 'cubic' }>;
+
+const cubicScratch: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+
+/** Where the ratio of a cubic is first 0 on one side of z = 0 (sign 1 or −1) [m]; null where it never is. */
+function turningPoint({ slope, bend, twist }: Cubic, sign: 1 | -1): number | null {
+  const inside = bend * bend - 3 * twist * slope;
+  if (inside < 0) return null;
+  const spread = Math.sqrt(inside);
+  const turns = [slope / (-bend - spread), slope / (-bend + spread)]
+    .filter((z) => Number.isFinite(z) && sign * z > 0)
+    .map((z) => sign * z);
+  return turns.length === 0 ? null : sign * Math.min(...turns);
+}
+
+/** Wheel travel [m] at which a cubic has made a stroke [m], of either sign; null where it turns back before. Slope above 0. */
+export function travelOnCubic(kinematics: Cubic, stroke: number): number | null {
+  if (stroke === 0) return 0;
+  const sign = stroke > 0 ? 1 : -1;
+  const turns = turningPoint(kinematics, sign);
+  let end = turns ?? stroke / kinematics.slope;
+  for (let i = 0; i < 60; i += 1) {
+    strokeAt(kinematics, 0, end, cubicScratch);
+    if (sign * (cubicScratch.stroke - stroke) >= 0) {
+      return travelBetween(kinematics, stroke, Math.min(0, end), Math.max(0, end));
+    }
+    if (turns !== null) return null;
+    end *= 2;
+  }
+  return null;
 }
 
 /** Within the points Newton in a closing bracket; beyond them straight on, past the last for as much again as they span. */
@@ -121,12 +174,8 @@ function travelOnCurve(kinematics: Extract<RatioSI, { kind: 'table' }>, stroke: 
   return x[end]! + beyond;
 }
 
-function travelBetween(
-  kinematics: Extract<RatioSI, { kind: 'table' }>,
-  stroke: number,
-  least: number,
-  most: number,
-): number {
+/** Newton in a closing bracket, on a stroke that rises with the travel. */
+function travelBetween(kinematics: RatioSI, stroke: number, least: number, most: number): number {
   const at: StrokeAt = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
   let [low, high] = [least, most];
   let z = Math.min(most, Math.max(least, stroke));

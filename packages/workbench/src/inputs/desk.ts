@@ -19,6 +19,7 @@ export type NoteCode =
   | 'top-out not known'
   | 'axle path straight'
   | 'travel carried on'
+  | 'taped point left out'
   | 'points beyond shock'
   | 'sideways not known'
   | 'drive without pivot'

@@ -45,6 +45,45 @@ describe('Taped points', () => {
   });
 });
 
+describe('Taped points that a curve does not hold', () => {
+  const heights = [0, 9, 18, 27, 36, 45, 54, 63, 72];
+  const straight = heights.map((wheel): readonly [number, number] => [wheel, 320 - 0.9 * wheel]);
+
+  test('are named, and the machine is as it is without them', () => {
+    const wrong = straight.map(([wheel, shock], i): readonly [number, number] => [
+      wheel,
+      i === 5 ? shock - 6 : shock,
+    ]);
+    const planned = planJob(tourerWith([TRAVEL, points(wrong)]));
+    if (!planned.ok) throw new Error('no plan');
+    expect(planned.inputs.notes).toContainEqual({
+      code: 'taped point left out',
+      path: `${TRAVEL}.points.p5`,
+    });
+    const { kinematics } = planned.inputs.question.machine.rear;
+    expect(kinematics).toMatchObject({ slope: expect.closeTo(0.9, 9), bend: expect.closeTo(0, 9) });
+  });
+
+  test('carry slope, bend and twist where there are enough of them', () => {
+    const names = (count: number): readonly string[] => {
+      const planned = planJob(tourerWith([TRAVEL, points(straight.slice(0, count))]));
+      if (!planned.ok) throw new Error('no plan');
+      return planned.inputs.question.inputs
+        .map(({ name }) => name)
+        .filter((name) => name.startsWith(`${TRAVEL}.points`));
+    };
+    const bent = heights.map((wheel): readonly [number, number] => [
+      wheel,
+      320 - 0.6 * wheel - 0.006 * wheel ** 2 + 0.00003 * wheel ** 3,
+    ]);
+    expect(names(9)).toEqual([`${TRAVEL}.points.slope`, `${TRAVEL}.points.bend`]);
+    const planned = planJob(tourerWith([TRAVEL, points(bent)], ['machine.rear.shock.rubber', 'none']));
+    if (!planned.ok) throw new Error('no plan');
+    expect(planned.inputs.question.machine.rear.kinematics.kind).toBe('cubic');
+    expect(planned.inputs.question.inputs.map(({ name }) => name)).toContain(`${TRAVEL}.points.twist`);
+  });
+});
+
 test('the ± of the shock’s length goes on through taped points: they begin where the shock is fully out', () => {
   const sag = (length: number, plusMinus: number): { value: number; plusMinus: number | null } => {
     const typed = { value: length, unit: 'mm', plusMinus: { value: plusMinus, unit: 'mm' } };

@@ -1,14 +1,12 @@
 import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic';
-import { quadraticFit } from '@sagwright/model/numerics/quadraticFit';
 import { type RatioSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
-import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { Points, Travel } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { Shock } from '@sagwright/records/schema/struts';
-import { differenceToSI } from '@sagwright/records/units';
 import { type Desk, impossible, note } from './desk.ts';
+import { LEAST_RATIO } from './leastRatio.ts';
 import { lengthened } from './shockLength.ts';
-import { defaultWidth } from './widths.ts';
+import { tapedKinematics } from './taped.ts';
 
 const PATH = 'machine.rear.travel';
 
@@ -29,12 +27,6 @@ export function rearKinematics(desk: Desk, travel: Exclude<Travel, Points>, shoc
       return tapedKinematics(desk, travel, shock);
   }
 }
-
-/**
- * Least motion ratio that a rear may have fully out and at full bump: 20 mm of wheel for each of the shock. Below it a
- * millimetre of doubt in the stroke is centimetres of wheel travel, and no machine is built so (common practice, no source).
- */
-const LEAST_RATIO = 0.05;
 
 /** Wheel travel [m] beyond a table's rows that is rounding, and nothing carried on. */
 const ROUNDING = 0.001;
@@ -106,72 +98,4 @@ function strokesFrom(wheel: readonly number[], length: readonly number[], start:
   const at = { value: 0, first: 0, second: 0 };
   cubicAt(curve, start, at);
   return length.map((each) => -at.value - each);
-}
-
-/**
- * Taped points are fitted, never interpolated: half a millimetre of tape noise through an interpolant gives a wheel rate off
- * by a third. A weighted quadratic of shock length over wheel travel; the doubt of its slope and bend goes on along
- * two axes that do not hang together (Cholesky factor of their covariance).
- */
-function tapedKinematics(desk: Desk, travel: Extract<Travel, { kind: 'taped' }>, shock: Shock): RatioSI {
-  // However they were taped: from the bottom up, from the top down, or down to the first height once more.
-  const points = Object.values(travel.points).sort((a, b) => siOf(a.wheel) - siOf(b.wheel));
-  const wheel = points.map((point) => siOf(point.wheel));
-  const length = points.map((point) => siOf(point.shock));
-  const slope = (length.at(-1)! - length[0]!) / (wheel.at(-1)! - wheel[0]!);
-  const weight = points.map(
-    (point) => 1 / (deviation(point.shock) ** 2 + (slope * deviation(point.wheel)) ** 2),
-  );
-  const { coefficients, covariance } = quadraticFit(wheel, length, weight);
-  const [c0, c1, c2] = coefficients as readonly [number, number, number];
-  const start = startOfTaped(desk, shock, c0, c1, c2) ?? wheel[0]!;
-  const varianceOf = (i: number, j: number): number => covariance[3 * i + j]!;
-  const variance = varianceOf(1, 1) + 4 * start * varianceOf(1, 2) + 4 * start * start * varianceOf(2, 2);
-  const together = varianceOf(1, 2) + 2 * start * varianceOf(2, 2);
-  const first = Math.sqrt(variance);
-  const second = Math.sqrt(Math.max(0, varianceOf(2, 2) - (together / first) ** 2));
-  const why = 'scatter that the tape is trusted to, carried through the fit';
-  const along = (name: string): number =>
-    desk.take.workedOut(`${PATH}.points.${name}`, 0, HALF_WIDTH_90, 'share', '%', why);
-  const a = along('slope');
-  const b = along('bend');
-  const ratio = -(c1 + 2 * c2 * start) + first * a;
-  const bend = -c2 + (together / first) * a + second * b;
-  if (!(ratio > LEAST_RATIO)) {
-    impossible(
-      desk,
-      `${PATH}.points`,
-      'Taped points: on the curve through them the wheel hardly moves the shock where its travel begins. Check the points, and tape with the wheel further out.',
-    );
-    return { kind: 'ratio', motionRatio: 0.9 };
-  }
-  return { kind: 'quadratic', slope: ratio, bend };
-}
-
-/**
- * Wheel reading at which the taped shock is fully out: c0 + c1 w + c2 w² = L where the curve falls, w = 2 d/(√(c1² − 4 c2 d) − c1) with
- * d = c0 − L; null where its length is not known. Told where the curve never is that long.
- */
-function startOfTaped(desk: Desk, shock: Shock, c0: number, c1: number, c2: number): number | null {
-  if (shock.length === undefined) return null;
-  const path = 'machine.rear.shock.length';
-  const extended = desk.take.known(path, shock.length, 'tape') + lengthened(shock);
-  const d = c0 - extended;
-  const ratioThere = Math.sqrt(c1 * c1 - 4 * c2 * d);
-  if (ratioThere > LEAST_RATIO && ratioThere !== c1) return (2 * d) / (ratioThere - c1);
-  impossible(
-    desk,
-    path,
-    `Length of the shock: ${(extended * 1000).toFixed(1)} mm fully out, but on the curve through the taped points it never gets so long. Check the length, and tape with the wheel further out.`,
-  );
-  return null;
-}
-
-function deviation(typed: Parameters<typeof siOf>[0]): number {
-  const width = typed.plusMinus ?? defaultWidth('tape', typed.origin);
-  const half =
-    width.unit === '%'
-      ? (Math.abs(siOf(typed)) * width.value) / 100
-      : differenceToSI(width.value, width.unit);
-  return Math.max(half, 1e-5) / HALF_WIDTH_90;
 }

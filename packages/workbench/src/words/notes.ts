@@ -4,6 +4,7 @@ import { format, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
+import { tapeFitted } from '../inputs/taped.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import { words } from './catalogue.ts';
@@ -30,6 +31,8 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'fuel not known':
     case 'locked as measured':
       return say[code]();
+    case 'taped point left out':
+      return say[code](...tapedWords(planned, path, units));
     case 'target set shipped': {
       const { name, origin } = planned.inputs.targetSet.set;
       return say[code](words.quoted(name), origin);
@@ -73,4 +76,15 @@ function sideWords({ at }: Side, units: Units): string {
   if ('click' in at) return say.click(String(at.click));
   if ('spacer' in at) return say.spacer(formatQuantity(at.spacer, units));
   return words.settings.preload(formatQuantity(at.preload, units));
+}
+
+/** Where a taped point that was left out has its wheel, and how far its length is off the curve through the others. */
+function tapedWords({ job }: JobPlan, path: string, units: Units): readonly [wheel: string, off: string] {
+  const { travel } = job.machine.rear;
+  if (travel.kind !== 'taped')
+    throw new RangeError(`tapedWords: a rear known as ${travel.kind}; it must be taped`);
+  const { ids, fit } = tapeFitted(travel);
+  const id = path.split('.').at(-1)!;
+  const { off } = fit.misread.find(({ point }) => ids[point] === id)!;
+  return [formatQuantity(travel.points[id]!.wheel, units), format(Math.abs(off), 'length', units)];
 }

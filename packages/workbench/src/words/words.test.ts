@@ -77,7 +77,19 @@ describe('Every reason has its words', () => {
   });
 });
 
-/** The tourer with shocks whose eye is screwed out by 3 of 8 mm. */
+/** Six heights on a straight line of 0.9, the fourth read 10 mm long. */
+const tapedPoints = Object.fromEntries(
+  [0, 15, 30, 45, 60, 75].map((wheel, order) => [
+    `p${order}`,
+    {
+      order,
+      wheel: { value: wheel, unit: 'mm' as const },
+      shock: { value: 320 - 0.9 * wheel + (order === 3 ? 10 : 0), unit: 'mm' as const },
+    },
+  ]),
+);
+
+/** The tourer with a taped rear, and shocks whose eye is screwed out by 3 of 8 mm. */
 const withLength: JobPlan = {
   ...tourer,
   job: {
@@ -86,6 +98,7 @@ const withLength: JobPlan = {
       ...tourer.job.machine,
       rear: {
         ...tourer.job.machine.rear,
+        travel: { kind: 'taped', points: tapedPoints },
         shock: {
           ...tourer.job.machine.rear.shock,
           lengthAdjuster: {
@@ -105,6 +118,7 @@ test('every note has its words', () => {
     'top-out not known': 'machine.front.fork.topOut',
     'axle path straight': 'machine.rear.pivot',
     'travel carried on': 'machine.rear.travel',
+    'taped point left out': 'machine.rear.travel.points.p3',
     'points beyond shock': 'machine.rear.travel',
     'sideways not known': 'machine.rear.travel.sideways',
     'drive without pivot': 'machine.rear.drive',
@@ -128,6 +142,7 @@ test('every note has its words', () => {
   expect(new Set(said).size).toBe(said.length);
   for (const sentence of said) expect(sentence).toMatch(/^[A-Z].*\.$/);
   expect(said.join('\n')).toContain('left 14.5 mm and right 15.5 mm');
+  expect(said.join('\n')).toContain('Taped point at wheel 45.0 mm: left out, it lies 10.0 mm off the curve');
   expect(said.join('\n')).toContain('stands at 3.0 mm; it can still be lengthened by 5.0 mm');
 });
 

@@ -40,6 +40,7 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.rear.travel.rows': () => 'table of wheel against shock',
   'machine.rear.travel.points.slope': () => 'slope of the taped points',
   'machine.rear.travel.points.bend': () => 'bend of the taped points',
+  'machine.rear.travel.points.twist': () => 'twist of the taped points',
   'machine.rear.travel.armEye.x': () => "how far forward the shock's eye on the swingarm is",
   'machine.rear.travel.armEye.height': () => "height of the shock's eye on the swingarm",
   'machine.rear.travel.frameEye.x': () => "how far forward the shock's eye on the frame is",

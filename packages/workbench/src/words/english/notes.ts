@@ -7,6 +7,8 @@ export const notes = {
   'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',
   'travel carried on': () =>
     'Rear travel: the table does not reach from fully out to full bump; beyond its rows the ratio at its end is taken to hold.',
+  'taped point left out': (wheel: string, off: string) =>
+    `Taped point at wheel ${wheel}: left out, it lies ${off} off the curve through the others. Read it again.`,
   'points beyond shock': () =>
     'Hard points: where they were read the eyes stand where the shock does not reach. With the shock off that may be so; else read them again.',
   'sideways not known': () =>
