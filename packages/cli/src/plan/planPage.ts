@@ -6,6 +6,7 @@ import { loadLines, refusalLines } from './loads.ts';
 import type { Page } from './page.ts';
 import { rearMotionLines } from './rearMotion.ts';
 import { sagLines } from './sags.ts';
+import { shockLines } from './shock.ts';
 import { springLines } from './springs.ts';
 import { stanceLines } from './stance.ts';
 
@@ -21,6 +22,7 @@ export function planPage(page: Page): string {
     springLines(page, 'rear'),
     springLines(page, 'front'),
     rearMotionLines(page),
+    shockLines(page),
     stanceLines(page),
     ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
     assumedLines(page),

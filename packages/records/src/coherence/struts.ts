@@ -1,8 +1,8 @@
 import { type FieldPath, type Problem, problem } from '../problem.ts';
 import type { Machine } from '../schema/machine.ts';
 import { type Quantity, siOf } from '../schema/quantity.ts';
-import type { Rubber, Shock, TopOut } from '../schema/struts.ts';
-import { asTyped, isBelow, isBetween } from './compare.ts';
+import type { LengthAdjuster, Rubber, Shock, TopOut } from '../schema/struts.ts';
+import { asTyped, isAtMost, isBelow, isBetween } from './compare.ts';
 import { forkProblems } from './fork.ts';
 
 /** Shock and fork by themselves: what works within the stroke lies within it, and the gas has room for the shaft. */
@@ -14,21 +14,24 @@ export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
   if (stroke && length && !isBelow(stroke, length)) {
     yield problem([...path, 'stroke'], 'notBelow', asTyped(stroke), 'the eye-to-eye length', asTyped(length));
   }
-  if (lengthAdjuster) {
-    const { change, least, most } = lengthAdjuster;
-    if (!isBetween(change, least, most)) {
-      yield problem(
-        [...path, 'lengthAdjuster', 'change'],
-        'outsideEnds',
-        asTyped(change),
-        asTyped(least),
-        asTyped(most),
-      );
-    }
-  }
+  if (lengthAdjuster) yield* lengthAdjusterProblems(lengthAdjuster, [...path, 'lengthAdjuster']);
   if (front.fork) {
     yield* withinStroke(front.fork, ['machine', 'front', 'fork']);
     yield* forkProblems(front.fork);
+  }
+}
+
+function* lengthAdjusterProblems(
+  { change, least, most }: LengthAdjuster,
+  path: FieldPath,
+): Generator<Problem> {
+  if (least && most) {
+    if (isBetween(change, least, most)) return;
+    yield problem([...path, 'change'], 'outsideEnds', asTyped(change), asTyped(least), asTyped(most));
+  } else if (least && !isAtMost(least, change)) {
+    yield problem([...path, 'least'], 'notAtMost', asTyped(least), 'where it stands', asTyped(change));
+  } else if (most && !isAtMost(change, most)) {
+    yield problem([...path, 'change'], 'notAtMost', asTyped(change), 'its most', asTyped(most));
   }
 }
 

@@ -39,6 +39,9 @@ export const bounds = {
   sideways: { dimension: 'length', least: 0, most: 0.3 },
   drivePitch: { dimension: 'length', least: 0.004, most: 0.04 },
   clampHeight: { dimension: 'length', least: -0.02, most: 0.15 },
+  threadDiameter: { dimension: 'length', least: 0.004, most: 0.04 },
+  threadEngaged: { dimension: 'length', least: 0, most: 0.1 },
+  markLeft: { dimension: 'length', least: -0.05, most: 0.1 },
   lengthChange: { dimension: 'length', least: -0.1, most: 0.1 },
 
   // Forces beside the spring

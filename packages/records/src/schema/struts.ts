@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { adjuster } from './adjusters.ts';
 import { descriptions } from './descriptions.ts';
 import type { Immutable } from './immutable.ts';
+import { name } from './names.ts';
 import { quantities } from './quantity.ts';
 
 /** A part that is known not to be there. Left out altogether, it is unknown instead: assumed, and said. */
@@ -33,6 +34,25 @@ export const topOut = z
   })
   .register(descriptions, { id: 'topOut' });
 
+/** Of the shock's eye-to-eye length: where it stands, its range, and what tells how far out its thread may come. */
+const lengthAdjuster = z.strictObject({
+  /** Longer is positive, as is the range, from one zero. */
+  change: quantities.lengthChange,
+  least: z.exactOptional(quantities.lengthChange),
+  most: z.exactOptional(quantities.lengthChange),
+  lead: z.exactOptional(quantities.lead),
+  /** Engaged now, as measured; `atLeast`: diameters that must remain, 1 where nobody said. */
+  thread: z.exactOptional(
+    z.strictObject({
+      diameter: quantities.threadDiameter,
+      engaged: quantities.threadEngaged,
+      atLeast: z.exactOptional(z.number().check(z.minimum(0.5), z.maximum(5))),
+    }),
+  ),
+  /** A mark or safety ring, and how much further out the thread may come before it shows, or no longer seats. */
+  mark: z.exactOptional(z.strictObject({ name: z.exactOptional(name), left: quantities.markLeft })),
+});
+
 /** The rear shock, or each of the two. */
 export const shock = z.strictObject({
   count: z.literal([1, 2]),
@@ -44,18 +64,12 @@ export const shock = z.strictObject({
   topOut: z.exactOptional(z.union([none, topOut])),
   /** Of each shock, along it. */
   friction: z.exactOptional(quantities.friction),
-  /** Longer is positive; `most` is where the thread engagement ends. */
-  lengthAdjuster: z.exactOptional(
-    z.strictObject({
-      change: quantities.lengthChange,
-      least: quantities.lengthChange,
-      most: quantities.lengthChange,
-    }),
-  ),
+  lengthAdjuster: z.exactOptional(lengthAdjuster),
   adjuster,
 });
 
 export type Gas = Immutable<z.infer<typeof gas>>;
 export type Rubber = Immutable<z.infer<typeof rubber>>;
 export type TopOut = Immutable<z.infer<typeof topOut>>;
+export type LengthAdjuster = Immutable<z.infer<typeof lengthAdjuster>>;
 export type Shock = Immutable<z.infer<typeof shock>>;

@@ -3,7 +3,7 @@ import type { Adjuster, Setting } from '../schema/adjusters.ts';
 import type { Fork, SpringStack } from '../schema/fork.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
-import type { Shock } from '../schema/struts.ts';
+import type { LengthAdjuster, Shock } from '../schema/struts.ts';
 import { arbitraryQuantity as quantity, written } from './arbitraryQuantity.ts';
 
 /** What the parts of one strut have in common, in SI, so that they fit each other. */
@@ -50,11 +50,7 @@ export function arbitraryShock({
       rubber: orNone(arbitraryRubber(stroke)),
       topOut: orNone(arbitraryTopOut),
       friction: quantity('force', 0, 120),
-      lengthAdjuster: fc.record({
-        change: quantity('length', 0, 0.005),
-        least: fc.constant(mm(-0.002)),
-        most: fc.constant(mm(0.008)),
-      }),
+      lengthAdjuster: arbitraryLengthAdjuster,
     },
     { requiredKeys: ['stroke'] },
   );
@@ -112,6 +108,25 @@ export function arbitraryStack({ freeLength }: StrutSize): fc.Arbitrary<SpringSt
     { requiredKeys: ['room', 'readAt'] },
   );
 }
+
+const arbitraryLengthAdjuster: fc.Arbitrary<LengthAdjuster> = fc.record(
+  {
+    change: quantity('length', 0, 0.005),
+    least: fc.constant(mm(-0.002)),
+    most: fc.constant(mm(0.008)),
+    lead: quantity('length', 0.001, 0.002),
+    thread: fc.record(
+      {
+        diameter: quantity('length', 0.01, 0.016),
+        engaged: quantity('length', 0.008, 0.03),
+        atLeast: fc.constantFrom(1, 1.5),
+      },
+      { requiredKeys: ['diameter', 'engaged'] },
+    ),
+    mark: fc.record({ name: fc.constant('ring'), left: quantity('length', -0.002, 0.01) }),
+  },
+  { requiredKeys: ['change'] },
+);
 
 function orNone<T>(part: fc.Arbitrary<T>): fc.Arbitrary<T | 'none'> {
   return fc.oneof(part, fc.constant('none' as const));

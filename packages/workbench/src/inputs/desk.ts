@@ -32,7 +32,6 @@ export type NoteCode =
   | 'fuel not known'
   | 'riding height control'
   | 'sides differ'
-  | 'length adjuster'
   | 'locked as measured'
   | 'position not known'
   | 'places not checked';

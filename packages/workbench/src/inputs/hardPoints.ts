@@ -4,7 +4,7 @@ import type { EndSI } from '@sagwright/model/statics/machine';
 import { bounds } from '@sagwright/records/schema/bounds';
 import type { Points, Rear } from '@sagwright/records/schema/machine';
 import { type Desk, impossible, note } from './desk.ts';
-import { lengthened } from './shockLength.ts';
+import { takeLengthened } from './shockLength.ts';
 import { tellStuck } from './stuckRear.ts';
 
 /** How wheel and axle of the rear move, and from where their travel was read. */
@@ -63,7 +63,7 @@ function pointsOf(desk: Desk, travel: Points, { shock }: Rear): HardPointsSI {
   });
   if (travel.sideways === undefined) note(desk, 'sideways not known', `${PATH}.sideways`);
   const damper = {
-    extendedLength: take.known('machine.rear.shock.length', shock.length!, 'tape') + lengthened(shock),
+    extendedLength: take.known('machine.rear.shock.length', shock.length!, 'tape') + takeLengthened(desk),
     sideways: travel.sideways === undefined ? 0 : take.known(`${PATH}.sideways`, travel.sideways, 'tape'),
   };
   if (travel.kind === 'direct') {

@@ -9,11 +9,13 @@ import type { JobDocument } from '@sagwright/records/schema';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { TargetSet } from '@sagwright/records/schema/targets';
+import type { ShockDocument } from '../shock/document.ts';
 import { adjusterOf } from './adjusters.ts';
 import { chosenMachine } from './chosen.ts';
 import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
 import { driveOf } from './drive.ts';
+import { lengthAdjusterFigures } from './lengthAdjuster.ts';
 import { limitsFigures } from './limits.ts';
 import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
@@ -32,6 +34,8 @@ export interface Inputs {
   readonly stance: StanceFigures;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
+  /** What is told of the rear shock by itself. */
+  readonly shock: ShockDocument;
   readonly notes: readonly Note[];
   readonly targetSet: { readonly id: string; readonly set: TargetSet };
 }
@@ -90,7 +94,8 @@ export function inputsOf(job: JobDocument): InputsResult {
     front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
-  return { ok: true, inputs: { question, drive, stance, figures: take.figures, notes, targetSet } };
+  const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk) };
+  return { ok: true, inputs: { question, drive, stance, shock, figures: take.figures, notes, targetSet } };
 }
 
 function weighedMachine(desk: Desk, converted: Converted): MachineSI | null {

@@ -71,7 +71,6 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const { rear } = job.machine;
   const { shock } = rear;
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
-  if (shock.lengthAdjuster !== undefined) note(desk, 'length adjuster', 'machine.rear.shock.lengthAdjuster');
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
     gas: shockGas(desk, shock.gas, strokeMax),

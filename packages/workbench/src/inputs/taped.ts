@@ -7,7 +7,7 @@ import type { Shock } from '@sagwright/records/schema/struts';
 import { differenceToSI } from '@sagwright/records/units';
 import { type Desk, impossible, note } from './desk.ts';
 import { LEAST_RATIO } from './leastRatio.ts';
-import { lengthened } from './shockLength.ts';
+import { takeLengthened } from './shockLength.ts';
 import { defaultWidth } from './widths.ts';
 
 const PATH = 'machine.rear.travel';
@@ -114,7 +114,7 @@ function choleskyOf(covariance: readonly (readonly number[])[]): readonly (reado
 function startOfTaped(desk: Desk, shock: Shock, lowest: number, fit: TapedFit): number {
   if (shock.length === undefined) return lowest;
   const path = 'machine.rear.shock.length';
-  const extended = desk.take.known(path, shock.length, 'tape') + lengthened(shock);
+  const extended = desk.take.known(path, shock.length, 'tape') + takeLengthened(desk);
   const curve = curveAt(fit, lowest);
   const lengthThere = fit.coefficients.reduceRight((sum, c) => sum * lowest + c, 0);
   const travel = curve.slope > 0 ? travelOnCubic(curve, lengthThere - extended) : null;

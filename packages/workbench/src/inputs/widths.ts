@@ -98,6 +98,8 @@ export const widths = {
   },
   collar: { usual: mm(0.5), by: { memory: mm(3), told: mm(2) }, why: 'calipers between two faces' },
   lead: { usual: percent(0.5), by: { memory: percent(5) }, why: 'counted over ten turns' },
+  threadEngaged: { usual: mm(1), why: 'what shows of a thread, and what its nut hides' },
+  threadDiameter: { usual: { value: 0.1, unit: 'mm', law: 'normal' }, why: 'calipers over the crests' },
   gasPressure: { usual: percent(10), why: 'a gauge takes some of a small charge with it, and it warms' },
   gasVolume: { usual: percent(20), why: 'seldom on a sheet' },
   shaft: { usual: { value: 0.1, unit: 'mm', law: 'normal' }, why: 'calipers' },

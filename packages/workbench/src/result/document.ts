@@ -13,6 +13,7 @@ import type { Contribution } from '@sagwright/model/uncertainty/spread';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { Dimension } from '@sagwright/records/units';
 import type { Note } from '../inputs/desk.ts';
+import type { ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
 
@@ -34,6 +35,7 @@ export interface PlanDocument {
   readonly rear: EndDocument;
   readonly front: EndDocument;
   readonly rearMotion: RearMotionDocument;
+  readonly shock: ShockDocument;
   readonly stance: StanceDocument;
   /** Both ends with their springs in view, each at its setting for the load. */
   readonly planned: readonly PlannedLoadDocument[];

@@ -42,6 +42,7 @@ export function resultJson(planned: JobPlan): PlanDocument {
     rear: endDocument(planned, 'rear'),
     front: endDocument(planned, 'front'),
     rearMotion: rearMotionOf(planned),
+    shock: inputs.shock,
     stance: stanceOf(planned),
     planned: plan.planned.loadCases.map(({ loadCase, stand }) => {
       const { asFound } = plan.loadCases.find((load) => load.loadCase === loadCase)!;

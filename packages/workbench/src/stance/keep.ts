@@ -1,7 +1,7 @@
 import { attitudeAt } from '@sagwright/model/attitude/attitude';
 import { type Keeping, type KeptBy, type KeptPart, keepAttitude } from '@sagwright/model/attitude/keep';
 import type { Figure } from '@sagwright/model/plan/answer';
-import { siOf } from '@sagwright/records/schema/quantity';
+import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import type { JobPlan } from '../path.ts';
 import { doubtAt, type Slopes, type Standing, slopesOf, standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
@@ -95,8 +95,8 @@ function chosenNow({ job }: JobPlan, by: KeptBy): number {
 }
 
 /** What an adjuster leaves either way, against as found [m]; null where nobody said. Tubes go down to flush with their clamp. */
-function rangeOf({ job }: JobPlan, by: KeptBy): KeepDocument['range'] {
-  const { rear, front } = job.machine;
+function rangeOf(planned: JobPlan, by: KeptBy): KeepDocument['range'] {
+  const { rear, front } = planned.job.machine;
   if (by === 'clamp height') {
     const now = front.fork?.clampHeight?.now;
     return { least: now === undefined ? null : -siOf(now), most: null };
@@ -104,7 +104,9 @@ function rangeOf({ job }: JobPlan, by: KeptBy): KeepDocument['range'] {
   const adjuster = rear.shock.lengthAdjuster;
   if (adjuster === undefined) return { least: null, most: null };
   const at = siOf(adjuster.change);
-  return { least: siOf(adjuster.least) - at, most: siOf(adjuster.most) - at };
+  const from = (end: Quantity | undefined): number | null => (end === undefined ? null : siOf(end) - at);
+  const longer = planned.inputs.shock.lengthAdjuster?.longer ?? null;
+  return { least: from(adjuster.least), most: longer === null ? null : longer.length.value };
 }
 
 function verdictOf(

@@ -1,4 +1,3 @@
-import { siOf } from '@sagwright/records/schema/quantity';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
 import { format, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
@@ -47,11 +46,6 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     }
     case 'sides differ':
       return say[code](end, foundWords(planned, end, units));
-    case 'length adjuster': {
-      const { change, most } = planned.job.machine.rear.shock.lengthAdjuster!;
-      const left = siOf(most) - siOf(change);
-      return say[code](formatQuantity(change, units), format(left, 'length', units));
-    }
   }
 }
 

@@ -7,6 +7,7 @@ import { type Units, unitsChoices, unitsFor } from '../format/units.ts';
 import type { NoteCode } from '../inputs/desk.ts';
 import { type JobPlan, planJob } from '../path.ts';
 import { resultJson } from '../result/result.ts';
+import { lengthAdjusterWords } from '../shock/words.ts';
 import { type Change, overloadedTourer, tourerThatNothingFits, tourerWith } from '../testing/tourerJob.ts';
 import { assumptionWords, effectWords, narrowingWords } from './assumed.ts';
 import { words } from './catalogue.ts';
@@ -89,8 +90,8 @@ const tapedPoints = Object.fromEntries(
   ]),
 );
 
-/** The tourer with a taped rear, and shocks whose eye is screwed out by 3 of 8 mm. */
-const withLength: JobPlan = {
+/** The tourer with a taped rear. */
+const withTape: JobPlan = {
   ...tourer,
   job: {
     ...tourer.job,
@@ -99,14 +100,6 @@ const withLength: JobPlan = {
       rear: {
         ...tourer.job.machine.rear,
         travel: { kind: 'taped', points: tapedPoints },
-        shock: {
-          ...tourer.job.machine.rear.shock,
-          lengthAdjuster: {
-            change: { value: 3, unit: 'mm' },
-            least: { value: 0, unit: 'mm' },
-            most: { value: 8, unit: 'mm' },
-          },
-        },
       },
     },
   },
@@ -133,11 +126,10 @@ test('every note has its words', () => {
     'riding height control': 'machine.ridingHeightControl',
     'sides differ': 'setups.asFound.rear',
     'position not known': 'setups.asFound.rear',
-    'length adjuster': 'machine.rear.shock.lengthAdjuster',
     'locked as measured': 'machine.weighing.raised',
   } as const satisfies { readonly [C in NoteCode]: string };
   const said = Object.entries(paths).map(([code, path]) =>
-    noteWords(withLength, { code: code as NoteCode, path }, units),
+    noteWords(withTape, { code: code as NoteCode, path }, units),
   );
   expect(new Set(said).size).toBe(said.length);
   for (const sentence of said) expect(sentence).toMatch(/^[A-Z].*\.$/);
@@ -307,6 +299,7 @@ function everySentence(planned: JobPlan, shown: Units): readonly string[] {
       ...ends.map((end) => effectWords(planned, each, end, shown) ?? '-'),
     ]),
     ...ends.flatMap((end) => endSentences(planned, end, shown)),
+    ...lengthAdjusterWords(planned, shown),
   ];
 }
 

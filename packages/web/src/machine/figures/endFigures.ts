@@ -7,6 +7,7 @@ import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
 import { changeCount } from './foundFigures.ts';
 import { drivePart, pointFigures } from './pointFigures.ts';
+import { lengthAdjusterFigures } from './shockFigures.ts';
 
 const SHOCK = 'machine.rear.shock';
 const FORK = 'machine.front.fork';
@@ -27,17 +28,9 @@ export function rearGroup(job: JobDocument): FigureGroup {
           quantity(`${SHOCK}.stroke`, words.stroke, 'stroke', 'stroke'),
           quantity(`${SHOCK}.length`, words.length, 'shockLength', 'tape'),
           quantity(`${SHOCK}.friction`, words.friction.rear, 'friction', 'friction'),
-          ...together(
-            `${SHOCK}.lengthAdjuster`,
-            ['change', 'least', 'most'],
-            [
-              ['change', `${words.lengthAdjuster}: ${words.change}`, 'lengthChange', 'collar'],
-              ['least', `${words.lengthAdjuster}: ${words.least}`, 'lengthChange', 'collar'],
-              ['most', `${words.lengthAdjuster}: ${words.most}`, 'lengthChange', 'collar'],
-            ],
-          ),
         ],
       },
+      { title: words.lengthAdjuster, figures: lengthAdjusterFigures() },
       gasPart(shock.gas),
       ...rubberAndTopOut(SHOCK, shock),
       { title: adjusters.title, figures: adjusterFigures(`${SHOCK}.adjuster`, shock.adjuster) },

@@ -35,8 +35,6 @@ export const notes = {
   },
   'sides differ': (end: 'rear' | 'front', found: string) =>
     `Left and right ${end} were found to differ (${found}). The sum takes both; the plan sets both alike.`,
-  'length adjuster': (change: string, left: string) =>
-    `Length adjuster: stands at ${change}; it can still be lengthened by ${left} before its thread engagement ends.`,
   'locked as measured': () =>
     'Mass centre height: by the raised wheel, its suspension taken to be locked where the machine was measured, tyres hard.',
   'position not known': (end: 'rear' | 'front') =>

@@ -1,0 +1,14 @@
+import { lengthAdjusterWords } from '@sagwright/workbench/shock/words';
+import { shock as say } from '@sagwright/workbench/words/english/shock';
+import { wrap } from '../terminal/text.ts';
+import { heading, type Page } from './page.ts';
+
+/** What is told of the rear shock by itself. */
+export function shockLines(page: Page): readonly string[] {
+  const sentences = lengthAdjusterWords(page.planned, page.units);
+  if (sentences.length === 0) return [];
+  return [
+    ...heading(page, say.title, say.titleWords),
+    ...sentences.flatMap((sentence) => wrap(sentence, page.width, '  ', '  ')),
+  ];
+}

@@ -1,0 +1,41 @@
+import { struts as words } from '../../words/figures.ts';
+import { type Figure, quantity, together } from './figure.ts';
+
+const ADJUSTER = 'machine.rear.shock.lengthAdjuster';
+
+/** How far the shock's own length can be set, and what tells it. */
+export function lengthAdjusterFigures(): readonly Figure[] {
+  const say = words.lengthFigures;
+  const thread = together(
+    `${ADJUSTER}.thread`,
+    ['diameter', 'engaged'],
+    [
+      ['diameter', say.diameter, 'threadDiameter', 'threadDiameter'],
+      ['engaged', say.engaged, 'threadEngaged', 'threadEngaged'],
+    ],
+  );
+  return [
+    ...together(
+      ADJUSTER,
+      ['change'],
+      [
+        ['change', say.change, 'lengthChange', 'collar'],
+        ['least', say.least, 'lengthChange', 'collar'],
+        ['most', say.most, 'lengthChange', 'collar'],
+        ['lead', say.lead, 'lead', 'lead'],
+      ],
+    ),
+    ...thread,
+    {
+      kind: 'number',
+      path: `${ADJUSTER}.thread.atLeast`,
+      label: say.atLeast,
+      unit: say.diameters,
+      least: 0.5,
+      most: 5,
+      whole: false,
+    },
+    ...together(`${ADJUSTER}.mark`, ['left'], [['left', say.mark, 'markLeft', 'collar']]),
+    quantity('choice.shockLength', say.chosen, 'lengthChange', 'collar'),
+  ];
+}

@@ -1,0 +1,69 @@
+import type { Figure } from '@sagwright/model/plan/answer';
+import { decimalsFor, fixed } from '../format/digits.ts';
+import { formatFigure } from '../format/format.ts';
+import type { Units } from '../format/units.ts';
+import { ONE_DIAMETER } from '../inputs/lengthAdjuster.ts';
+import type { JobPlan } from '../path.ts';
+import { shock as say } from '../words/english/shock.ts';
+import type { ChosenLength, LengthAdjusterDocument, LengthLeft } from './document.ts';
+
+/** How many turns are left both ways, and what the chosen length takes, in sentences. */
+export function lengthAdjusterWords(planned: JobPlan, units: Units): readonly string[] {
+  const { lengthAdjuster: at } = planned.inputs.shock;
+  if (at === null) return [];
+  return [
+    longerWords(planned, at, units),
+    at.shorter === null ? say.shorterUnknown : say.shorter(leftWords(at.shorter, units)),
+    ...(at.chosen === null ? [] : [chosenWords(at.chosen, units), say.lockNut]),
+  ];
+}
+
+function longerWords(planned: JobPlan, { longer }: LengthAdjusterDocument, units: Units): string {
+  if (longer === null) return say.longerUnknown;
+  const end = endWords(planned, longer);
+  return longer.length.value < 0
+    ? say.beyond(leftWords(turned(longer), units), end)
+    : say.longer(leftWords(longer, units), end);
+}
+
+function endWords({ job }: JobPlan, { by }: LengthLeft): string {
+  const { thread, mark } = job.machine.rear.shock.lengthAdjuster!;
+  switch (by) {
+    case 'range':
+      return say.ends.range();
+    case 'thread':
+      return say.ends.thread(say.diameters(String(thread?.atLeast ?? ONE_DIAMETER)));
+    case 'mark':
+      return say.ends.mark(mark?.name ?? say.mark);
+  }
+}
+
+function leftWords({ length, turns }: LengthLeft, units: Units): string {
+  const told = formatFigure(length, 'length', units);
+  return turns === null ? told : say.turns(turnsWords(turns, units), told);
+}
+
+/** "2.4 ± 0.8": turns of a thread, in the digits of their ±, a tenth at the finest. */
+export function turnsWords({ value, plusMinus }: Figure, units: Units): string {
+  const decimals = plusMinus === null || plusMinus === 0 ? 1 : Math.min(1, decimalsFor(plusMinus));
+  const width = plusMinus === null ? '' : ` ± ${fixed(Math.max(plusMinus, 10 ** -decimals), decimals)}`;
+  const text = `${fixed(value, decimals)}${width}`;
+  return units.decimal === ',' ? text.replaceAll('.', ',') : text;
+}
+
+function chosenWords({ change, turns, left, verdict }: ChosenLength, units: Units): string {
+  const size = formatFigure(positive(change), 'length', units);
+  const count = turns === null ? null : turnsWords(positive(turns), units);
+  const way = change.value < 0 ? say.chosenShorter(size, count) : say.chosenLonger(size, count);
+  return left === null
+    ? say.chosen['not checked'](way)
+    : say.chosen[verdict](way, formatFigure(positive(left), 'length', units));
+}
+
+function turned({ length, turns, by }: LengthLeft): LengthLeft {
+  return { length: positive(length), turns: turns === null ? null : positive(turns), by };
+}
+
+function positive({ value, plusMinus }: Figure): Figure {
+  return { value: Math.abs(value), plusMinus };
+}

@@ -1,0 +1,36 @@
+import type { ThreadEnd } from '@sagwright/model/limits/threadLeft';
+
+/** The rear shock by itself, in sentences; figures arrive formatted. */
+export const shock = {
+  title: 'REAR SHOCK',
+  titleWords: 'its length adjuster, what fits it',
+  turns: (turns: string, length: string) => `${turns} turns, ${length}`,
+  /** What ends it, before the words of what is left. */
+  ends: {
+    range: () => 'the end of its range',
+    thread: (diameters: string) => `${diameters} of thread left engaged`,
+    mark: (mark: string) => mark,
+  } satisfies { readonly [E in ThreadEnd]: (what: string) => string },
+  mark: 'its mark or safety ring',
+  diameters: (count: string) => (count === '1' ? 'one diameter' : `${count} diameters`),
+  longer: (left: string, end: string) => `Length adjuster: ${left} left to make it longer, to ${end}.`,
+  beyond: (back: string, end: string) =>
+    `Length adjuster: it stands ${back} beyond ${end}. Turn it back so far before the machine is ridden.`,
+  longerUnknown:
+    'Length adjuster, longer: not checked, figure needed: the thread engaged now and its diameter, measured at the eye, or what the manual says of its range or mark.',
+  shorter: (left: string) => `Shorter: ${left} left.`,
+  shorterUnknown: 'Shorter: not checked, figure needed: the least that the manual allows.',
+  chosen: {
+    passed: (way: string, left: string) => `Chosen: ${way}; then ${left} left.`,
+    'within its ±': (way: string, left: string) =>
+      `Chosen: ${way}; then ${left} left, which is less than its ±. Measure the thread again before.`,
+    failed: (way: string, left: string) => `Chosen: ${way}: not to be done, ${left} too far.`,
+    'not checked': (way: string) => `Chosen: ${way}; whether the thread allows it is not checked.`,
+  },
+  chosenLonger: (length: string, turns: string | null) =>
+    `${length} longer${turns === null ? '' : `, ${turns} turns out`}`,
+  chosenShorter: (length: string, turns: string | null) =>
+    `${length} shorter${turns === null ? '' : `, ${turns} turns in`}`,
+  lockNut:
+    'Loosen the lock nut before the eye is turned, tighten it after, and see that both eyes stand in line. Torque as the manual says.',
+} as const;
