@@ -1,5 +1,6 @@
 import { wrap } from '../terminal/text.ts';
 import { assumedLines, cautionLines, noteLines } from './assumed.ts';
+import { forkLines } from './fork.ts';
 import { cellLines, limitLines } from './full.ts';
 import { endLines } from './hands.ts';
 import { loadLines, refusalLines } from './loads.ts';
@@ -23,6 +24,7 @@ export function planPage(page: Page): string {
     springLines(page, 'front'),
     rearMotionLines(page),
     shockLines(page),
+    ...(page.full ? [forkLines(page)] : []),
     stanceLines(page),
     ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
     assumedLines(page),

@@ -12,6 +12,7 @@ import type { EndStanding, Rest } from '@sagwright/model/statics/rest';
 import type { Contribution } from '@sagwright/model/uncertainty/spread';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { Dimension } from '@sagwright/records/units';
+import type { ForkDocument } from '../fork/document.ts';
 import type { Note } from '../inputs/desk.ts';
 import type { ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
@@ -36,6 +37,8 @@ export interface PlanDocument {
   readonly front: EndDocument;
   readonly rearMotion: RearMotionDocument;
   readonly shock: ShockDocument;
+  /** Null where the front is no telescopic fork. */
+  readonly fork: ForkDocument | null;
   readonly stance: StanceDocument;
   /** Both ends with their springs in view, each at its setting for the load. */
   readonly planned: readonly PlannedLoadDocument[];

@@ -1,5 +1,6 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { SpringPlan } from '@sagwright/model/plan/answer';
+import { forkOf } from '../fork/fork.ts';
 import type { JobPlan } from '../path.ts';
 import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
@@ -43,6 +44,7 @@ export function resultJson(planned: JobPlan): PlanDocument {
     front: endDocument(planned, 'front'),
     rearMotion: rearMotionOf(planned),
     shock: inputs.shock,
+    fork: forkOf(planned),
     stance: stanceOf(planned),
     planned: plan.planned.loadCases.map(({ loadCase, stand }) => {
       const { asFound } = plan.loadCases.find((load) => load.loadCase === loadCase)!;

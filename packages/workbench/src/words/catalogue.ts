@@ -1,5 +1,6 @@
 import { assumed } from './english/assumed.ts';
 import { fields } from './english/fields.ts';
+import { fork } from './english/fork.ts';
 import { limits } from './english/limits.ts';
 import { caution, notes } from './english/notes.ts';
 import { page, standPlace, standWhy } from './english/page.ts';
@@ -38,6 +39,7 @@ export const words = {
   verdicts,
   suggestion,
   rearMotion,
+  fork,
   limits,
   settings,
   notes,

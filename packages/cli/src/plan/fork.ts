@@ -1,0 +1,72 @@
+import type { ForkDocument, ForkStepDocument } from '@sagwright/workbench/fork/document';
+import { format, formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/format/format';
+import { words } from '@sagwright/workbench/words/catalogue';
+import { type Column, table } from '../terminal/table.ts';
+import { wrap } from '../terminal/text.ts';
+import { heading, type Page } from './page.ts';
+
+/** What works in the fork along its travel, what more oil would change, and how its legs rest on their top-out springs. */
+export function forkLines(page: Page): readonly string[] {
+  const { result, width, paint } = page;
+  const { fork } = result;
+  if (fork === null) return [];
+  return [
+    ...heading(page, 'FORK', words.fork.title),
+    ...table(columnsOf(page, fork), fork.along, width, paint),
+    ...sentences(page, fork).flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
+  ];
+}
+
+function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkStepDocument>[] {
+  const [length, force] = [unitOf('length', units), unitOf('force', units)];
+  const plain = (value: number): string => formatNumber(value, 'force', units);
+  const step = format(fork.oilStep, 'length', units);
+  const columns: readonly Column<ForkStepDocument>[] = [
+    right(['wheel', length], ({ travel }) => formatNumber(travel, 'length', units)),
+    right(['stroke', length], ({ stroke }) => formatNumber(stroke, 'length', units)),
+    right(['springs', force], ({ springs }) => plain(springs)),
+    right(['air', force], ({ air }) => formatFigureNumber(air, 'force', units)),
+    right([`oil +${step}`, force], ({ airMoreOil }) => (airMoreOil === null ? '' : plain(airMoreOil))),
+    right(['rubber', force], ({ rubber }) => (rubber === 0 ? '' : plain(rubber))),
+    right(['top-out', force], ({ topOut }) => (topOut === 0 ? '' : plain(-topOut))),
+    right(['in all', force], ({ whole }) => formatFigureNumber(whole, 'force', units)),
+  ];
+  return columns.filter(({ cell }) => fork.along.some((row) => cell(row) !== ''));
+}
+
+function sentences({ units }: Page, { legs, air, along, oilStep }: ForkDocument): readonly string[] {
+  const say = words.fork;
+  const length = (value: number): string => format(value, 'length', units);
+  const { air: pressed, airMoreOil, whole } = along.at(-1)!;
+  const step = length(oilStep);
+  return [
+    ...legs.flatMap(({ strut, topOut }) =>
+      topOut === null
+        ? []
+        : [
+            say.growth(
+              say.leg[strut],
+              length(topOut.relaxed),
+              length(topOut.pressed),
+              length(topOut.preload),
+            ),
+          ],
+    ),
+    ...(air === null
+      ? []
+      : [
+          say.bareGap(length(air.bareGap)),
+          airMoreOil === null
+            ? say.locks(step)
+            : say.moreOil(
+                step,
+                format(airMoreOil - pressed.value, 'force', units),
+                format(whole.value + airMoreOil - pressed.value, 'force', units),
+              ),
+        ]),
+  ];
+}
+
+function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
+  return { head, align: 'right', cell };
+}

@@ -1,0 +1,56 @@
+import type { Figure } from '@sagwright/model/plan/answer';
+import type { Strut } from '../result/document.ts';
+
+/** What works in the fork, as found: along its stroke, and what more or less oil would change. SI; forces along the tubes, both legs together. */
+export interface ForkDocument {
+  /** The legs that hold a spring. */
+  readonly legs: readonly LegDocument[];
+  /** Null where there is none. */
+  readonly air: ForkAirDocument | null;
+  /** By how much the air gap is made smaller and larger in `along` [m]. */
+  readonly oilStep: number;
+  /** Even steps from fully out to full bump. */
+  readonly along: readonly ForkStepDocument[];
+}
+
+export interface LegDocument {
+  readonly strut: Strut;
+  /** At the hard stop [m]. */
+  readonly preload: number;
+  /** Null where no top-out spring is known. */
+  readonly topOut: GrowthDocument | null;
+}
+
+/** How a leg by itself rests on its top-out spring [m]: both are strokes from the hard stop. */
+export interface GrowthDocument {
+  /** With no main spring in it: as long as the leg is when its stack is measured relaxed. */
+  readonly relaxed: number;
+  /** With its spring in it: the leg has grown by the difference. */
+  readonly pressed: number;
+  /** How much shorter than free the spring then is. */
+  readonly preload: number;
+}
+
+/** The air of each leg, fully in. */
+export interface ForkAirDocument {
+  /** Gap with neither spring nor spacer in the leg [m]. */
+  readonly bareGap: number;
+  /** Air that is left with all in it [m³]. */
+  readonly left: number;
+}
+
+export interface ForkStepDocument {
+  readonly stroke: number;
+  /** Of the wheel, along the body's vertical [m]. */
+  readonly travel: number;
+  /** [N] */
+  readonly springs: number;
+  readonly air: Figure;
+  readonly rubber: number;
+  /** Pulls the legs together: counts minus in the whole. */
+  readonly topOut: number;
+  readonly whole: Figure;
+  /** Force of the air with the gap smaller and larger by the oil step; null where no air is left. */
+  readonly airMoreOil: number | null;
+  readonly airLessOil: number | null;
+}

@@ -1,0 +1,156 @@
+import { gasAt } from '@sagwright/model/dampers/gas';
+import { rubberAt } from '@sagwright/model/dampers/rubber';
+import type { StrutSI } from '@sagwright/model/dampers/strut';
+import { topOutAt } from '@sagwright/model/dampers/topOut';
+import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
+import { springAt } from '@sagwright/model/springs/spring';
+import { strokeBare, strokeWithoutSpring } from '@sagwright/model/statics/bareLeg';
+import { strutAt } from '@sagwright/model/statics/endAt';
+import { ATMOSPHERE, type EndSI } from '@sagwright/model/statics/machine';
+import { sidesOf } from '../inputs/sides.ts';
+import type { JobPlan } from '../path.ts';
+import type { Strut } from '../result/document.ts';
+import { readAt, type Standing } from '../why/standing.ts';
+import { standingShown } from '../why/standingShown.ts';
+import type { ForkAirDocument, ForkDocument, ForkStepDocument, LegDocument } from './document.ts';
+
+/** Steps of the stroke that are told: enough to draw a curve by. */
+const STEPS = 10;
+/** What a technician changes an oil level by in one go [m]: common practice, no source. */
+const OIL_STEP = 0.01;
+/** Legs of a fork, whichever hold a spring. */
+const LEGS = 2;
+
+/** The fork as found; null where the front is none. */
+export function forkOf(planned: JobPlan): ForkDocument | null {
+  const { machine } = planned.inputs.question;
+  const { front } = machine;
+  if (front.kinematics.kind !== 'fork') return null;
+  const alone = standingShown(planned, null, 'asFound');
+  return {
+    legs: legsOf(planned, front),
+    air: airOf(planned, front),
+    oilStep: OIL_STEP,
+    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(planned, alone, i / STEPS)),
+  };
+}
+
+function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDocument[] {
+  const setting = job.setups.asFound.front;
+  const names = setting === undefined ? ['both'] : sidesOf(setting, struts.length).map(({ path }) => path);
+  return struts.flatMap((strut, i): LegDocument[] => {
+    const name = names[i];
+    // Two legs that are alike are told once.
+    if (name === undefined || (name === 'both' && i > 0)) return [];
+    const pressed = strokeBare(strut, strokeMax);
+    return [
+      {
+        strut: name as Strut,
+        preload: strut.preload,
+        topOut:
+          strut.topOut === null
+            ? null
+            : {
+                relaxed: strokeWithoutSpring(strut, strokeMax),
+                pressed,
+                preload: strut.preload + pressed,
+              },
+      },
+    ];
+  });
+}
+
+function airOf(planned: JobPlan, { struts, strokeMax }: EndSI): ForkAirDocument | null {
+  const gas = struts[0]!.gas;
+  if (gas === null) return null;
+  const left = ((gas.volume - gas.area * strokeMax) * struts.length) / LEGS;
+  const solid = figureAt(planned, 'springVolume') + figureAt(planned, 'spacerVolume');
+  return { bareGap: (left + solid) / boreOf(planned), left };
+}
+
+/** A figure of the air that went into the sum; 0 where none did. */
+function figureAt({ inputs }: JobPlan, name: string): number {
+  return inputs.figures.get(`machine.front.fork.air.${name}`)?.value ?? 0;
+}
+
+/** Section of the bore that the oil stands in [m²]; where one diameter stands for both it is the seal's. */
+function boreOf(planned: JobPlan): number {
+  const bore = figureAt(planned, 'bore');
+  return (Math.PI / 4) * (bore > 0 ? bore : figureAt(planned, 'seal')) ** 2;
+}
+
+function stepDocument(planned: JobPlan, alone: Standing | null, share: number): ForkStepDocument {
+  const { front, geometry } = planned.inputs.question.machine;
+  const stroke = share * front.strokeMax;
+  const { struts } = front;
+  const bore = boreOf(planned);
+  return {
+    stroke,
+    travel: wheelTravelAt(front, geometry.rake, stroke),
+    springs: sumOver(struts, springForce, stroke),
+    air: readAlong(front, alone, share, airForce),
+    rubber: sumOver(struts, rubberForce, stroke),
+    topOut: sumOver(struts, topOutForce, stroke),
+    whole: readAlong(front, alone, share, wholeForce),
+    airMoreOil: airWithOil(front, stroke, bore * OIL_STEP),
+    airLessOil: airWithOil(front, stroke, -bore * OIL_STEP),
+  };
+}
+
+type ForceOf = (strut: StrutSI, stroke: number) => number;
+
+function sumOver(struts: readonly StrutSI[], of: ForceOf, stroke: number): number {
+  return struts.reduce((sum, strut) => sum + of(strut, stroke), 0);
+}
+
+/** A force of all legs at a share of the stroke, however long that is; its ± from the machine alone, null where that has no rest. */
+function readAlong(
+  front: EndSI,
+  alone: Standing | null,
+  share: number,
+  of: ForceOf,
+): ForkStepDocument['whole'] {
+  const read = ({ struts, strokeMax }: EndSI): number => sumOver(struts, of, share * strokeMax);
+  if (alone === null) return { value: read(front), plusMinus: null };
+  return readAt(alone, ({ machine }) => read(machine.front)).value;
+}
+
+/** Force of the air with so much more oil in each leg [m³]; null where it leaves none. */
+function airWithOil({ struts, strokeMax }: EndSI, stroke: number, more: number): number | null {
+  const perStrut = (more * LEGS) / struts.length;
+  const locks = struts.some(({ gas }) => gas === null || gas.volume - perStrut <= gas.area * strokeMax);
+  if (locks) return null;
+  const of: ForceOf = ({ gas, ...strut }, at) =>
+    airForce({ ...strut, gas: { ...gas!, volume: gas!.volume - perStrut } }, at);
+  return sumOver(struts, of, stroke);
+}
+
+function springForce({ spring, preload }: StrutSI, stroke: number): number {
+  springAt(spring, stroke + preload, part);
+  return part.force;
+}
+
+function airForce({ gas }: StrutSI, stroke: number): number {
+  if (gas === null) return 0;
+  gasAt(gas, stroke, ATMOSPHERE, part);
+  return part.force;
+}
+
+function rubberForce({ rubber }: StrutSI, stroke: number): number {
+  if (rubber === null || stroke <= rubber.start) return 0;
+  rubberAt(rubber, stroke, part);
+  return part.force;
+}
+
+function topOutForce({ topOut }: StrutSI, stroke: number): number {
+  if (topOut === null) return 0;
+  topOutAt(topOut, stroke, part);
+  return part.force;
+}
+
+function wholeForce(strut: StrutSI, stroke: number): number {
+  strutAt(strut, stroke, part);
+  return part.force;
+}
+
+const part = { force: 0, rate: 0, energy: 0 };
