@@ -24,21 +24,13 @@ const trappedAir = z.strictObject({
 
 /**
  * What lies between cap and spring seat of a leg. `room`: the tube's own depth from the cap's face, adjuster at its loosest, to
- * the seat; read with the leg at its hard stop (`fully out`), or as it comes to rest with no spring in it (`relaxed`).
+ * the seat; read with the leg at its hard stop (`fully out`; left out, the same), or as it comes to rest with no spring in it (`relaxed`).
  */
 const stack = z.strictObject({
   room: quantities.springLength,
-  readAt: z.enum(['fully out', 'relaxed']),
-  washers: z.exactOptional(
-    z
-      .array(
-        z.strictObject({
-          thickness: quantities.washer,
-          count: z.int().check(z.minimum(1), z.maximum(50)),
-        }),
-      )
-      .check(z.maxLength(10)),
-  ),
+  readAt: z.exactOptional(z.enum(['fully out', 'relaxed'])),
+  /** Each by its thickness. */
+  washers: z.exactOptional(z.array(quantities.washer).check(z.minLength(1), z.maxLength(20))),
   /** One that stays as it is, where something else sets the preload. */
   spacer: z.exactOptional(quantities.spacer),
 });

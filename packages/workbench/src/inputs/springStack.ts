@@ -43,7 +43,7 @@ export function columnInLeg(
  */
 function roomOf(desk: Desk, { topOut }: Fork, { room, readAt }: SpringStack): number {
   const read = desk.take.known(`${PATH}.room`, room, 'tape');
-  if (readAt === 'fully out' || topOut === 'none') return read;
+  if (readAt !== 'relaxed' || topOut === 'none') return read;
   if (topOut === undefined) {
     note(desk, 'stack read relaxed', PATH);
     return read;
@@ -53,8 +53,7 @@ function roomOf(desk: Desk, { topOut }: Fork, { room, readAt }: SpringStack): nu
 
 function washersOf({ take }: Desk, { washers }: SpringStack): number {
   return (washers ?? []).reduce(
-    (sum, { thickness, count }, i) =>
-      sum + count * take.known(`${PATH}.washers.${i}.thickness`, thickness, 'shaft'),
+    (sum, thickness, i) => sum + take.known(`${PATH}.washers.${i}`, thickness, 'shaft'),
     0,
   );
 }

@@ -1,11 +1,12 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Travel } from '@sagwright/records/schema/machine';
-import { at, type Edit, write } from '../../job/edits.ts';
 import { adjusters, groups, struts as words } from '../../words/figures.ts';
 import { adjusterFigures } from './adjusterFigures.ts';
 import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
+import { airPart, legsPart, stackPart } from './forkFigures.ts';
 import { changeCount } from './foundFigures.ts';
+import { partOrNone } from './partOrNone.ts';
 import { drivePart, pointFigures } from './pointFigures.ts';
 import { lengthAdjusterFigures } from './shockFigures.ts';
 
@@ -45,28 +46,10 @@ export function frontGroup(job: JobDocument): FigureGroup {
     id: 'front',
     title: groups.front,
     parts: [
-      {
-        title: words.front,
-        figures: [
-          quantity(`${FORK}.stroke`, words.stroke, 'stroke', 'stroke'),
-          quantity(`${FORK}.friction`, words.friction.front, 'friction', 'friction'),
-        ],
-      },
-      partOrNone(
-        `${FORK}.air`,
-        words.air,
-        fork?.air,
-        together(
-          `${FORK}.air`,
-          ['gap'],
-          [
-            ['gap', words.gap, 'airGap', 'airGap'],
-            ['bore', words.bore, 'tubeDiameter', 'tube'],
-            ['seal', words.seal, 'tubeDiameter', 'tube'],
-          ],
-        ),
-      ),
+      legsPart(fork),
+      airPart(fork?.air),
       ...rubberAndTopOut(FORK, fork ?? {}),
+      stackPart(fork ?? {}),
       { title: adjusters.title, figures: adjusterFigures(`${FORK}.adjuster`, fork?.adjuster) },
     ],
   };
@@ -173,23 +156,4 @@ function rubberAndTopOut(
       ),
     ),
   ];
-}
-
-/** A part that may be known not to be there: then it has no figures. */
-function partOrNone(path: string, title: string, part: unknown, figures: readonly Figure[]): FigurePart {
-  const steps = path.split('.');
-  const isNone = part === 'none';
-  const choice: Figure = {
-    kind: 'choice',
-    path,
-    label: title,
-    value: isNone ? 'none' : 'read',
-    choices: Object.entries(words.known).map(([value, word]) => ({ value, word })),
-    change: (document, value): readonly Edit[] => {
-      const now = at(document, steps);
-      if ((value === 'none') === (now === 'none')) return [];
-      return [write(document, steps, value === 'none' ? 'none' : undefined)];
-    },
-  };
-  return { title, figures: isNone ? [choice] : [choice, ...figures] };
 }

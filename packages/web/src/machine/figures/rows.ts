@@ -26,8 +26,9 @@ export function rowsOf({ columns, held }: Rows, value: unknown): readonly Row[] 
   }));
 }
 
-/** The same rows as the job holds them: a list in this order, or members by their ids. */
-export function withRows({ columns, held }: Rows, rows: readonly Row[]): unknown {
+/** The same rows as the job holds them: a list in this order, or members by their ids; nothing where a table that may be empty is. */
+export function withRows({ columns, held, least }: Rows, rows: readonly Row[]): unknown {
+  if (least === 0 && rows.length === 0) return undefined;
   const isBare = columns[0]!.name === null;
   if (held === 'list') return rows.map(({ cells }) => (isBare ? (cells[''] ?? {}) : cells));
   return Object.fromEntries(rows.map(({ key, cells }, i) => [key, { order: i + 1, ...cells }]));

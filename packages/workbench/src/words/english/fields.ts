@@ -95,7 +95,7 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.front.fork.air.pressure': () => 'air pressure of the fork',
   'machine.front.fork.stack.room': () => 'room between fork cap and spring seat',
   'machine.front.fork.stack.spacer': () => 'spacer on the fork spring',
-  'machine.front.fork.stack.washers.*.thickness': () => 'washer on the fork spring',
+  'machine.front.fork.stack.washers.*': () => 'washer on the fork spring',
   'machine.front.fork.rubber.start': () => 'where the front bump rubber begins',
   'machine.front.fork.rubber.rate': () => 'rate of the front bump rubber',
   'machine.front.fork.rubber.hardening': () => 'hardening of the front bump rubber',

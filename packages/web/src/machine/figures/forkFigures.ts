@@ -1,0 +1,120 @@
+import type { Fork } from '@sagwright/records/schema/fork';
+import { at, type Edit, write } from '../../job/edits.ts';
+import { struts } from '../../words/figures.ts';
+import { fork as words } from '../../words/fork.ts';
+import { type Figure, type FigurePart, quantity, together } from './figure.ts';
+import { partOrNone } from './partOrNone.ts';
+
+const FORK = 'machine.front.fork';
+
+/** The legs by themselves: stroke, friction, build, and where they stand in their clamps. */
+export function legsPart(fork: Fork | undefined): FigurePart {
+  return {
+    title: words.title,
+    figures: [
+      quantity(`${FORK}.stroke`, struts.stroke, 'stroke', 'stroke'),
+      quantity(`${FORK}.friction`, struts.friction.front, 'friction', 'friction'),
+      choiceOrNone(`${FORK}.tubes`, words.tubes, fork?.tubes, words.build),
+      choiceOrNone(`${FORK}.damping`, words.damping, fork?.damping, words.dampers),
+      ...together(
+        `${FORK}.clampHeight`,
+        ['now'],
+        [
+          ['now', words.clampNow, 'clampHeight', 'collar'],
+          ['whenMeasured', words.clampWhenMeasured, 'clampHeight', 'collar'],
+        ],
+      ),
+    ],
+  };
+}
+
+/** The air above the oil; what was in the leg is asked once a gap was read. */
+export function airPart(air: Fork['air']): FigurePart {
+  const path = `${FORK}.air`;
+  const read = air !== undefined && air !== 'none';
+  const figures = [
+    ...together(path, ['gap'], [['gap', words.gap, 'airGap', 'airGap']]),
+    ...(read ? [choiceOf(`${path}.readWith`, words.readWith, air.readWith ?? 'nothing', words.inLeg)] : []),
+    ...together(
+      path,
+      ['gap'],
+      [
+        ['springVolume', words.springVolume, 'displaced', 'displaced'],
+        ['spacerVolume', words.spacerVolume, 'displaced', 'displaced'],
+        ['bore', words.bore, 'tubeDiameter', 'tube'],
+        ['seal', words.seal, 'tubeDiameter', 'tube'],
+        ['temperature', words.temperature, 'temperature', 'temperature'],
+        ['pressure', words.pressure, 'gasPressure', 'gasPressure'],
+      ],
+    ),
+    ...(read
+      ? together(
+          `${path}.oil`,
+          ['filled', 'gapIsFor'],
+          [
+            ['filled', words.oilFilled, 'oil', 'oil'],
+            ['gapIsFor', words.oilForGap, 'oil', 'oil'],
+          ],
+        )
+      : []),
+  ];
+  return partOrNone(path, words.air, air, figures);
+}
+
+/** What lies between cap and seat; the rest of it is asked once the room was read. */
+export function stackPart({ stack, adjuster }: Pick<Fork, 'stack' | 'adjuster'>): FigurePart {
+  const path = `${FORK}.stack`;
+  const room = together(path, ['room'], [['room', words.room, 'springLength', 'tape']]);
+  if (stack === undefined) return { title: words.stack, figures: room };
+  return {
+    title: words.stack,
+    figures: [
+      ...room,
+      choiceOf(`${path}.readAt`, words.readAt, stack.readAt ?? 'fully out', words.readAts),
+      ...(adjuster?.kind === 'spacer'
+        ? []
+        : together(path, ['room'], [['spacer', words.spacer, 'spacer', 'collar']])),
+      {
+        kind: 'rows',
+        path: `${path}.washers`,
+        label: words.washers,
+        columns: [{ name: null, label: words.thickness, bound: 'washer', reading: 'shaft' }],
+        least: 0,
+        held: 'list',
+      },
+    ],
+  };
+}
+
+/** A fact that goes one of a few ways. */
+function choiceOf(
+  path: string,
+  label: string,
+  value: string,
+  ways: Readonly<Record<string, string>>,
+): Figure {
+  return {
+    kind: 'choice',
+    path,
+    label,
+    value,
+    choices: Object.entries(ways).map(([way, word]) => ({ value: way, word })),
+    change: (document, way): readonly Edit[] => {
+      const steps = path.split('.');
+      const next = way === NOT_KNOWN ? undefined : way;
+      return at(document, steps) === next ? [] : [write(document, steps, next)];
+    },
+  };
+}
+
+/** The same, or not known. */
+function choiceOrNone(
+  path: string,
+  label: string,
+  value: string | undefined,
+  ways: Readonly<Record<string, string>>,
+): Figure {
+  return choiceOf(path, label, value ?? NOT_KNOWN, { [NOT_KNOWN]: words.notKnown, ...ways });
+}
+
+const NOT_KNOWN = 'not known';
