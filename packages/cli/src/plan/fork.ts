@@ -1,6 +1,7 @@
 import type { ForkDocument, ForkStepDocument } from '@sagwright/workbench/fork/document';
 import { format, formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/format/format';
 import { words } from '@sagwright/workbench/words/catalogue';
+import { forkSentences } from '@sagwright/workbench/words/fork';
 import { type Column, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, type Page } from './page.ts';
@@ -13,7 +14,7 @@ export function forkLines(page: Page): readonly string[] {
   return [
     ...heading(page, 'FORK', words.fork.title),
     ...table(columnsOf(page, fork), fork.along, width, paint),
-    ...sentences(page, fork).flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
+    ...forkSentences(fork, page.units).flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
   ];
 }
 
@@ -32,39 +33,6 @@ function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkSte
     right(['in all', force], ({ whole }) => formatFigureNumber(whole, 'force', units)),
   ];
   return columns.filter(({ cell }) => fork.along.some((row) => cell(row) !== ''));
-}
-
-function sentences({ units }: Page, { legs, air, along, oilStep }: ForkDocument): readonly string[] {
-  const say = words.fork;
-  const length = (value: number): string => format(value, 'length', units);
-  const { air: pressed, airMoreOil, whole } = along.at(-1)!;
-  const step = length(oilStep);
-  return [
-    ...legs.flatMap(({ strut, topOut }) =>
-      topOut === null
-        ? []
-        : [
-            say.growth(
-              say.leg[strut],
-              length(topOut.relaxed),
-              length(topOut.pressed),
-              length(topOut.preload),
-            ),
-          ],
-    ),
-    ...(air === null
-      ? []
-      : [
-          say.bareGap(length(air.bareGap)),
-          airMoreOil === null
-            ? say.locks(step)
-            : say.moreOil(
-                step,
-                format(airMoreOil - pressed.value, 'force', units),
-                format(whole.value + airMoreOil - pressed.value, 'force', units),
-              ),
-        ]),
-  ];
 }
 
 function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {

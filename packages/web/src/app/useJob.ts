@@ -12,7 +12,7 @@ import {
   useSyncExternalStore,
 } from 'react';
 import type { JobState, JobStore } from '../job/jobStore.ts';
-import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
+import type { Answer, FigureQuestion, ForkAnswer, Opened, PageProblem } from '../worker/messages.ts';
 import { createPlanClient, type Post } from '../worker/planClient.ts';
 import { sameParts } from './sameParts.ts';
 
@@ -28,6 +28,8 @@ export interface Table {
   readonly behind: Behind;
   /** Opens a figure of the view up. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
+  /** What works in the fork of the last plan. */
+  readonly fork: () => Promise<ForkAnswer['fork']>;
 }
 
 export type Behind = 'nothing' | 'others' | 'all';
@@ -108,7 +110,7 @@ export function usePlannedJob(
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
   return useMemo(
-    () => ({ store, state, view, problems, behind, open: client.open }),
+    () => ({ store, state, view, problems, behind, open: client.open, fork: client.fork }),
     [store, state, view, problems, behind, client],
   );
 }

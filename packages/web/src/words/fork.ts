@@ -1,3 +1,5 @@
+import type { ForceInput, ForceLine } from '../drawings/fork/forcePlot.ts';
+
 /** Words of the fork's own figures and of its forces. English. */
 export const fork = {
   title: 'The fork, each leg',
@@ -32,4 +34,25 @@ export const fork = {
   washers: 'Washers',
   thickness: 'Thickness',
   spacer: 'Spacer that stays',
+  forces: 'Forces in the fork',
+  forcesNote: 'Both legs together, along the tubes, as found and settled; shaded: ±.',
+  travel: 'Wheel travel',
+  stroke: 'Stroke',
+  rubber: 'Rubber',
+  topOut: 'Top-out spring',
+  lines: {
+    whole: 'In all',
+    springs: 'Springs alone',
+    air: 'Air',
+    moreOil: (step: string) => `Air, oil ${step} higher`,
+    lessOil: (step: string) => `Air, oil ${step} lower`,
+  },
+  /** "In all: 400 N fully out, 3000 N, plus or minus 500, at full bump." */
+  spoken: ({ name, force, doubt }: ForceLine, { forceUnit }: ForceInput) => {
+    const [first, last] = [force[0], force.at(-1)];
+    const at = (value: number | null | undefined): string =>
+      value === null || value === undefined ? 'nothing' : `${value.toFixed(0)} ${forceUnit}`;
+    const by = doubt === null ? '' : `, plus or minus ${doubt.at(-1)!.toFixed(0)},`;
+    return `${name}: ${at(first)} fully out, ${at(last)}${by} at full bump.`;
+  },
 } as const;

@@ -1,6 +1,7 @@
 import type { Problem } from '@sagwright/records/problem';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
+import type { ForkView } from '@sagwright/workbench/page/forkView';
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
 import type { WhyQuestion } from '@sagwright/workbench/why/question';
@@ -20,6 +21,19 @@ export interface Open {
   readonly kind: 'open';
   readonly id: number;
   readonly question: FigureQuestion;
+}
+
+/** What works in the fork of the last plan that was answered. */
+export interface AskFork {
+  readonly kind: 'fork';
+  readonly id: number;
+}
+
+/** Null where there is no plan yet, and where the front is no fork. */
+export interface ForkAnswer {
+  readonly kind: 'fork';
+  readonly id: number;
+  readonly fork: ForkView | null;
 }
 
 /** Of how a load stands, as the Machine tab shows it; or of one spring with one load. */

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Answer, Ask, Open, Opened } from './messages.ts';
+import type { Answer, Ask, AskFork, ForkAnswer, Open, Opened } from './messages.ts';
 import { createPlanClient, type Post } from './planClient.ts';
 
 function desk() {
-  const posted: (Ask | Open)[] = [];
+  const posted: (Ask | Open | AskFork)[] = [];
   const answered: string[] = [];
   const worker: Post = {
     postMessage: (message) => void posted.push(message),
@@ -17,7 +17,8 @@ function desk() {
     ({ message }) => void faults.push(message),
   );
   const fail = (message: string): void => worker.onerror?.({ message } as ErrorEvent);
-  const say = (data: Answer | Opened): void => worker.onmessage?.({ data } as MessageEvent<Answer | Opened>);
+  const say = (data: Answer | Opened | ForkAnswer): void =>
+    worker.onmessage?.({ data } as MessageEvent<Answer | Opened | ForkAnswer>);
   const ask = (document: number): number => client.ask({ document, units: 'typed', inSight: null });
   return { posted, answered, faults, say, fail, ask, client };
 }
@@ -46,6 +47,17 @@ test('a figure is opened beside the plans, and each answer finds its question', 
   expect(await first).toBe('of a');
   expect(await second).toBe('of b');
   expect(answered).toEqual([]);
+});
+
+test('the fork is told beside figures that are opened up, each to who asked', async () => {
+  const { posted, say, client } = desk();
+  const figure = client.open({ of: 'stand', asked: { figure: 'pitch', load: 'a', setUp: 'asFound' } });
+  const fork = client.fork();
+  const ids = posted.flatMap((message) => (message.kind === 'plan' ? [] : [message.id]));
+  say({ kind: 'fork', id: ids[1]!, fork: null });
+  say({ kind: 'opened', id: ids[0]!, figure: 'of a' });
+  expect(await fork).toBeNull();
+  expect(await figure).toBe('of a');
 });
 
 test('a worker that throws is told with its words, one that does not load is told too', () => {

@@ -1,6 +1,6 @@
 import { tourerData, tourerWith } from '@sagwright/workbench/testing/tourerJob';
 import { expect, test } from 'vitest';
-import type { Answer, Ask, FigureQuestion, Open, Opened } from './messages.ts';
+import type { Answer, Ask, AskFork, FigureQuestion, ForkAnswer, Open, Opened } from './messages.ts';
 import { createDesk } from './planWorker.ts';
 
 const pitch: FigureQuestion = {
@@ -17,9 +17,9 @@ const ask = (seq: number, document: unknown, inSight: string | null = null): Ask
 
 /** A desk, with what it said since it was last asked. */
 function deskHeard(pause = async (): Promise<void> => undefined) {
-  const heard: (Answer | Opened)[] = [];
+  const heard: (Answer | Opened | ForkAnswer)[] = [];
   const answer = createDesk((said) => void heard.push(said), pause);
-  const to = async (message: Ask | Open): Promise<readonly (Answer | Opened)[]> => {
+  const to = async (message: Ask | Open | AskFork): Promise<readonly (Answer | Opened | ForkAnswer)[]> => {
     await answer(message);
     return heard.splice(0);
   };
@@ -40,6 +40,15 @@ test('a figure of the plan opens, also while a newer job has none', async () => 
   expect(first).toMatchObject({ figure: { value: expect.stringMatching(/±/) } });
   expect(await to(ask(2, { not: 'a job' }))).toMatchObject([{ kind: 'problems', seq: 2 }]);
   expect(await to({ kind: 'open', id: 1, question: pitch })).toEqual([first]);
+});
+
+test('the fork is told of the last plan, and of none while there is none', async () => {
+  const { to } = deskHeard();
+  expect(await to({ kind: 'fork', id: 1 })).toEqual([{ kind: 'fork', id: 1, fork: null }]);
+  await to(ask(1, tourerData()));
+  const [answer] = await to({ kind: 'fork', id: 2 });
+  expect(answer).toMatchObject({ kind: 'fork', id: 2, fork: { lengthUnit: 'mm', forceUnit: 'N' } });
+  expect(answer).toMatchObject({ fork: { steps: { length: 11 } } });
 });
 
 test('a figure of a spring with a load opens, or says why not', async () => {

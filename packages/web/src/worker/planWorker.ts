@@ -1,22 +1,23 @@
 import { parseJob } from '@sagwright/records/read';
 import { type Units, unitsFor } from '@sagwright/workbench/format/units';
 import { inputsOf } from '@sagwright/workbench/inputs/inputs';
+import { forkView } from '@sagwright/workbench/page/forkView';
 import { loadInSight, pageView } from '@sagwright/workbench/page/view';
 import { whyStand } from '@sagwright/workbench/page/whyStand';
 import { type JobPlan, planInputs } from '@sagwright/workbench/path';
 import { why } from '@sagwright/workbench/why/why';
 import { notToBeHadWords, whyWords } from '@sagwright/workbench/words/why';
 import { noRest, nothingPlanned } from '../words/opened.ts';
-import type { Answer, Ask, FigureQuestion, Open, Opened } from './messages.ts';
+import type { Answer, Ask, AskFork, FigureQuestion, ForkAnswer, Open, Opened } from './messages.ts';
 
 /**
  * Answers the page: plans jobs by the same path as the terminal's, and opens figures of the last plan up. The load in sight
  * is told first; then, if `pause` brought no newer job, all the rest. A job that a newer one has overtaken gets no further answer.
  */
 export function createDesk(
-  say: (answer: Answer | Opened) => void,
+  say: (answer: Answer | Opened | ForkAnswer) => void,
   pause: () => Promise<void>,
-): (message: Ask | Open) => Promise<void> {
+): (message: Ask | Open | AskFork) => Promise<void> {
   let last: { readonly planned: JobPlan; readonly units: Units } | null = null;
   let newest = 0;
 
@@ -43,6 +44,10 @@ export function createDesk(
 
   return async (message) => {
     if (message.kind === 'plan') return plan(message);
+    if (message.kind === 'fork') {
+      const fork = last === null ? null : forkView(last.planned, last.units);
+      return say({ kind: 'fork', id: message.id, fork });
+    }
     const figure = last === null ? nothingPlanned : opened(last.planned, message.question, last.units);
     say({ kind: 'opened', id: message.id, figure });
   };

@@ -1,5 +1,5 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
-import { useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { figures as words } from '../../words/figures.ts';
 import { SheetFrame } from '../SheetFrame.tsx';
@@ -9,6 +9,8 @@ import { FoundFork } from './FoundFork.tsx';
 import { figureFor, figureGroups } from './groups.ts';
 import { NewSpring } from './NewSpring.tsx';
 import './figuresSheet.css';
+
+const ForkForces = lazy(() => import('./ForkForces.tsx'));
 
 interface FiguresSheetProps {
   /** Null while the job has no plan yet: then nothing is assumed. */
@@ -65,6 +67,11 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
             </div>
           </section>
         ))}
+        {group.id === 'front' && (
+          <Suspense>
+            <ForkForces />
+          </Suspense>
+        )}
         {group.id === 'found' && <FoundFork />}
         {group.id === 'springs' && <NewSpring />}
       </div>
