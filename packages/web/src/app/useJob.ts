@@ -12,8 +12,8 @@ import {
   useSyncExternalStore,
 } from 'react';
 import type { JobState, JobStore } from '../job/jobStore.ts';
-import type { Answer, FigureQuestion, ForkAnswer, Opened, PageProblem } from '../worker/messages.ts';
-import { createPlanClient, type Post } from '../worker/planClient.ts';
+import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
+import { createPlanClient, type PlanClient, type Post } from '../worker/planClient.ts';
 import { sameParts } from './sameParts.ts';
 
 /** The job on the table, with what was worked out of it last. */
@@ -28,8 +28,9 @@ export interface Table {
   readonly behind: Behind;
   /** Opens a figure of the view up. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
-  /** What works in the fork of the last plan. */
-  readonly fork: () => Promise<ForkAnswer['fork']>;
+  /** What works in the fork of the last plan, and how a load of it stands and steers. */
+  readonly fork: PlanClient['fork'];
+  readonly stance: PlanClient['stance'];
 }
 
 export type Behind = 'nothing' | 'others' | 'all';
@@ -109,10 +110,10 @@ export function usePlannedJob(
   if (fault !== null) throw fault;
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
-  return useMemo(
-    () => ({ store, state, view, problems, behind, open: client.open, fork: client.fork }),
-    [store, state, view, problems, behind, client],
-  );
+  return useMemo(() => {
+    const { open, fork, stance } = client;
+    return { store, state, view, problems, behind, open, fork, stance };
+  }, [store, state, view, problems, behind, client]);
 }
 
 /** The view with one of its loads as it is now; the load may be gone from it meanwhile. */

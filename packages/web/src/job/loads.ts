@@ -22,7 +22,8 @@ export function newLoad(job: Job, id: string, name: string, from: string | null)
 }
 
 export function removeLoad(job: Job, id: string): readonly Edit[] {
-  return [write(job, ['loadCases', id], undefined)];
+  const ofBeam = job.machine.beam?.load === id ? [write(job, ['machine', 'beam', 'load'], undefined)] : [];
+  return [write(job, ['loadCases', id], undefined), ...ofBeam];
 }
 
 /** Moves a load one place up or down among its neighbours: the two change their order. */

@@ -82,6 +82,8 @@ export function MachineTab(props: MachineTabProps) {
 function ofLoad(sheet: Extract<MachineSheet, { kind: 'why' }>, load: string | null): MachineSheet {
   const { question } = sheet;
   if (question.of === 'plan') return sheet;
+  if (question.of === 'stance')
+    return { kind: 'why', question: { of: 'stance', asked: { ...question.asked, load } } };
   return { kind: 'why', question: { of: 'stand', asked: { ...question.asked, load } } };
 }
 
@@ -93,7 +95,7 @@ function showBelow(picture: HTMLDivElement | null, kind: MachineSheet['kind']): 
   const sheet = picture?.nextElementSibling?.getBoundingClientRect();
   const strip = picture?.previousElementSibling?.getBoundingClientRect();
   if (picture === null || sheet === undefined || strip === undefined) return;
-  const alone = isPageNarrow() && (kind === 'figures' || kind === 'why');
+  const alone = isPageNarrow() && (kind === 'figures' || kind === 'why' || kind === 'stance');
   const inSight = sheet.top >= picture.getBoundingClientRect().bottom - 1 && sheet.top < 0.6 * innerHeight;
   if (alone) scrollTo({ top: sheet.top + scrollY });
   else if (!inSight) scrollTo({ top: strip.bottom + scrollY });

@@ -5,6 +5,7 @@ import './sheetHere.css';
 const FiguresSheet = lazy(() => import('./figures/FiguresSheet.tsx'));
 const LoadSheet = lazy(() => import('./LoadSheet.tsx'));
 const PutOnSheet = lazy(() => import('./PutOnSheet.tsx'));
+const StanceSheet = lazy(() => import('./stance/StanceSheet.tsx'));
 const ThingSheet = lazy(() => import('./ThingSheet.tsx'));
 const WhySheet = lazy(() => import('./WhySheet.tsx'));
 
@@ -29,6 +30,8 @@ function Sheet({ sheet, ...props }: SheetProps & { readonly sheet: MachineSheet 
       return <LoadSheet key={props.load.id} {...props} />;
     case 'figures':
       return <FiguresSheet asked={sheet} {...props} />;
+    case 'stance':
+      return <StanceSheet {...props} />;
     case 'why':
       return <WhySheet question={sheet.question} {...props} />;
   }

@@ -32,6 +32,9 @@ export const StandLine = memo(function StandLine({ load, shown, onShow, onSheet 
           <button type="button" className="key stand-line-load" onClick={() => onSheet({ kind: 'load' })}>
             {load.letter === null ? sheetKeys.alone : sheetKeys.load(load.letter)}
           </button>
+          <button type="button" className="key" onClick={() => onSheet({ kind: 'stance' })}>
+            {sheetKeys.stance}
+          </button>
           <button type="button" className="key" onClick={() => onSheet({ kind: 'figures', path: null })}>
             {sheetKeys.figures}
           </button>

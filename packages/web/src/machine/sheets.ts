@@ -9,6 +9,8 @@ export type MachineSheet =
   | { readonly kind: 'load' }
   /** The machine's own figures; with a path, that field is gone to and opened. */
   | { readonly kind: 'figures'; readonly path: string | null }
+  /** How the load stands and steers. */
+  | { readonly kind: 'stance' }
   | { readonly kind: 'why'; readonly question: FigureQuestion };
 
 export type OpenSheet = (sheet: MachineSheet | null) => void;

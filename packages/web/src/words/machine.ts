@@ -66,6 +66,7 @@ export const attitude = {
 export const sheetKeys = {
   close: 'Close',
   figures: 'This machine',
+  stance: 'How it stands',
   alone: 'Machine alone',
   load: (letter: string) => `Load ${letter}`,
 } as const;

@@ -3,7 +3,9 @@ import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
 import type { ForkView } from '@sagwright/workbench/page/forkView';
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
+import type { StanceView } from '@sagwright/workbench/page/stanceView';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
+import type { StanceQuestion } from '@sagwright/workbench/stance/whyStance';
 import type { WhyQuestion } from '@sagwright/workbench/why/question';
 import type { WhyWords } from '@sagwright/workbench/words/why';
 
@@ -39,7 +41,26 @@ export interface ForkAnswer {
 /** Of how a load stands, as the Machine tab shows it; or of one spring with one load. */
 export type FigureQuestion =
   | { readonly of: 'stand'; readonly asked: StandQuestion }
+  | { readonly of: 'stance'; readonly asked: StanceQuestion }
   | { readonly of: 'plan'; readonly asked: WhyQuestion };
+
+/** How a load (null: the machine alone) of the last plan stands and steers. */
+export interface AskStance {
+  readonly kind: 'ask stance';
+  readonly id: number;
+  readonly load: string | null;
+}
+
+/** In words, or a sentence that says why it cannot be told. */
+export interface StanceTold {
+  readonly kind: 'stance told';
+  readonly id: number;
+  readonly stance: StanceView | string;
+}
+
+/** All that the page posts to the worker, and all that comes back. */
+export type ToWorker = Ask | Open | AskFork | AskStance;
+export type FromWorker = Answer | Opened | ForkAnswer | StanceTold;
 
 /** What the worker says: the load in sight first, then all that is to be shown; or why the job has no plan. */
 export type Answer =

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Answer, Ask, AskFork, ForkAnswer, Open, Opened } from './messages.ts';
+import type { FromWorker, ToWorker } from './messages.ts';
 import { createPlanClient, type Post } from './planClient.ts';
 
 function desk() {
-  const posted: (Ask | Open | AskFork)[] = [];
+  const posted: ToWorker[] = [];
   const answered: string[] = [];
   const worker: Post = {
     postMessage: (message) => void posted.push(message),
@@ -17,8 +17,7 @@ function desk() {
     ({ message }) => void faults.push(message),
   );
   const fail = (message: string): void => worker.onerror?.({ message } as ErrorEvent);
-  const say = (data: Answer | Opened | ForkAnswer): void =>
-    worker.onmessage?.({ data } as MessageEvent<Answer | Opened | ForkAnswer>);
+  const say = (data: FromWorker): void => worker.onmessage?.({ data } as MessageEvent<FromWorker>);
   const ask = (document: number): number => client.ask({ document, units: 'typed', inSight: null });
   return { posted, answered, faults, say, fail, ask, client };
 }

@@ -1,5 +1,14 @@
 import { worker as words } from '../words/page.ts';
-import type { Answer, Ask, AskFork, FigureQuestion, ForkAnswer, Open, Opened } from './messages.ts';
+import type {
+  Answer,
+  Ask,
+  FigureQuestion,
+  ForkAnswer,
+  FromWorker,
+  Opened,
+  StanceTold,
+  ToWorker,
+} from './messages.ts';
 
 /** Sends jobs to the worker, which lets a newer one overtake those before it: latest wins. */
 export interface PlanClient {
@@ -9,12 +18,14 @@ export interface PlanClient {
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
   /** What works in the fork of the last plan that was answered. */
   readonly fork: () => Promise<ForkAnswer['fork']>;
+  /** How a load of it stands and steers. */
+  readonly stance: (load: string | null) => Promise<StanceTold['stance']>;
 }
 
 /** The part of a Worker that is used here. */
 export interface Post {
-  readonly postMessage: (message: Ask | Open | AskFork) => void;
-  onmessage: ((event: MessageEvent<Answer | Opened | ForkAnswer>) => void) | null;
+  readonly postMessage: (message: ToWorker) => void;
+  onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
@@ -28,15 +39,18 @@ export function createPlanClient(
   let opening = 0;
   const openings = new Map<number, (figure: Opened['figure']) => void>();
   const forks = new Map<number, (fork: ForkAnswer['fork']) => void>();
+  const stances = new Map<number, (stance: StanceTold['stance']) => void>();
   worker.onmessage = ({ data }) => {
-    if (data.kind === 'fork') {
-      forks.get(data.id)?.(data.fork);
-      forks.delete(data.id);
-      return;
+    switch (data.kind) {
+      case 'opened':
+        return answerTo(openings, data.id, data.figure);
+      case 'fork':
+        return answerTo(forks, data.id, data.fork);
+      case 'stance told':
+        return answerTo(stances, data.id, data.stance);
+      default:
+        return onAnswer(data);
     }
-    if (data.kind !== 'opened') return onAnswer(data);
-    openings.get(data.id)?.(data.figure);
-    openings.delete(data.id);
   };
   worker.onerror = (event) => onFault(new Error(event.message || words.notLoaded));
   return {
@@ -57,5 +71,17 @@ export function createPlanClient(
       worker.postMessage({ kind: 'fork', id });
       return new Promise((resolve) => forks.set(id, resolve));
     },
+    stance: (load) => {
+      opening += 1;
+      const id = opening;
+      worker.postMessage({ kind: 'ask stance', id, load });
+      return new Promise((resolve) => stances.set(id, resolve));
+    },
   };
+}
+
+/** Hands an answer to whoever waits for it, once. */
+function answerTo<T>(waiting: Map<number, (answer: T) => void>, id: number, answer: T): void {
+  waiting.get(id)?.(answer);
+  waiting.delete(id);
 }

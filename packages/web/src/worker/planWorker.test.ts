@@ -1,6 +1,6 @@
 import { tourerData, tourerWith } from '@sagwright/workbench/testing/tourerJob';
 import { expect, test } from 'vitest';
-import type { Answer, Ask, AskFork, FigureQuestion, ForkAnswer, Open, Opened } from './messages.ts';
+import type { Ask, FigureQuestion, FromWorker, ToWorker } from './messages.ts';
 import { createDesk } from './planWorker.ts';
 
 const pitch: FigureQuestion = {
@@ -17,9 +17,9 @@ const ask = (seq: number, document: unknown, inSight: string | null = null): Ask
 
 /** A desk, with what it said since it was last asked. */
 function deskHeard(pause = async (): Promise<void> => undefined) {
-  const heard: (Answer | Opened | ForkAnswer)[] = [];
+  const heard: FromWorker[] = [];
   const answer = createDesk((said) => void heard.push(said), pause);
-  const to = async (message: Ask | Open | AskFork): Promise<readonly (Answer | Opened | ForkAnswer)[]> => {
+  const to = async (message: ToWorker): Promise<readonly FromWorker[]> => {
     await answer(message);
     return heard.splice(0);
   };
@@ -83,4 +83,20 @@ test('a job that a newer one overtakes gets no plan of its own', async () => {
   await answer(ask(1, tourerData()));
   await Promise.all([answer(ask(2, heavier())), answer(ask(3, tourerData()))]);
   expect(heard.filter(({ kind }) => kind === 'view')).toMatchObject([{ seq: 1 }, { seq: 3 }]);
+});
+
+test('how a load stands and steers is told in words, and its figures open up; before a plan it is said that there is none', async () => {
+  const { to } = deskHeard();
+  expect(await to({ kind: 'ask stance', id: 1, load: 'both' })).toMatchObject([
+    { kind: 'stance told', id: 1, stance: expect.stringContaining('no plan') },
+  ]);
+  await to(ask(1, tourerData()));
+  const [told] = await to({ kind: 'ask stance', id: 2, load: 'both' });
+  if (told?.kind !== 'stance told' || typeof told.stance === 'string') throw new Error('not told');
+  const { figure, point } = told.stance.rows[0]!;
+  expect(told.stance.rows[0]).toMatchObject({ figure: 'seat-height', change: expect.stringMatching(/±/) });
+  const asked = { figure, point, load: 'both', of: 'change' } as const;
+  expect(await to({ kind: 'open', id: 3, question: { of: 'stance', asked } })).toMatchObject([
+    { figure: { value: expect.stringMatching(/±/), inputs: expect.any(Array) } },
+  ]);
 });

@@ -8,16 +8,16 @@ import { type JobPlan, planInputs } from '@sagwright/workbench/path';
 import { why } from '@sagwright/workbench/why/why';
 import { notToBeHadWords, whyWords } from '@sagwright/workbench/words/why';
 import { noRest, nothingPlanned } from '../words/opened.ts';
-import type { Answer, Ask, AskFork, FigureQuestion, ForkAnswer, Open, Opened } from './messages.ts';
+import type { Ask, FigureQuestion, FromWorker, Opened, ToWorker } from './messages.ts';
 
 /**
  * Answers the page: plans jobs by the same path as the terminal's, and opens figures of the last plan up. The load in sight
  * is told first; then, if `pause` brought no newer job, all the rest. A job that a newer one has overtaken gets no further answer.
  */
 export function createDesk(
-  say: (answer: Answer | Opened | ForkAnswer) => void,
+  say: (answer: FromWorker) => void,
   pause: () => Promise<void>,
-): (message: Ask | Open | AskFork) => Promise<void> {
+): (message: ToWorker) => Promise<void> {
   let last: { readonly planned: JobPlan; readonly units: Units } | null = null;
   let newest = 0;
 
@@ -44,17 +44,31 @@ export function createDesk(
 
   return async (message) => {
     if (message.kind === 'plan') return plan(message);
+    const { id } = message;
+    const now = last;
     if (message.kind === 'fork') {
-      const fork = last === null ? null : forkView(last.planned, last.units);
-      return say({ kind: 'fork', id: message.id, fork });
+      const fork = now === null ? null : forkView(now.planned, now.units);
+      return say({ kind: 'fork', id, fork });
     }
-    const figure = last === null ? nothingPlanned : opened(last.planned, message.question, last.units);
-    say({ kind: 'opened', id: message.id, figure });
+    if (message.kind === 'ask stance') {
+      const { stanceDesk } = await import('./stanceDesk.ts');
+      const stance =
+        now === null
+          ? nothingPlanned
+          : (stanceDesk.stanceView(now.planned, message.load, now.units) ?? noRest);
+      return say({ kind: 'stance told', id, stance });
+    }
+    const figure = now === null ? nothingPlanned : await opened(now.planned, message.question, now.units);
+    say({ kind: 'opened', id, figure });
   };
 }
 
-function opened(planned: JobPlan, question: FigureQuestion, units: Units): Opened['figure'] {
+async function opened(planned: JobPlan, question: FigureQuestion, units: Units): Promise<Opened['figure']> {
   if (question.of === 'stand') return whyStand(planned, question.asked, units) ?? noRest;
+  if (question.of === 'stance') {
+    const { stanceDesk } = await import('./stanceDesk.ts');
+    return stanceDesk.whyStance(planned, question.asked, units);
+  }
   const answer = why(planned, question.asked);
   return answer.kind === 'opened'
     ? whyWords(planned, answer, units)

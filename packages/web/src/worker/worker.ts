@@ -1,4 +1,4 @@
-import type { Ask, AskFork, Open } from './messages.ts';
+import type { ToWorker } from './messages.ts';
 import { createDesk } from './planWorker.ts';
 
 /** The worker's ear. Between two answers it hears what came meanwhile; what it throws reaches the page as the worker's `error`. */
@@ -7,7 +7,7 @@ const desk = createDesk(
   () => new Promise((heard) => setTimeout(heard)),
 );
 
-self.onmessage = ({ data }: MessageEvent<Ask | Open | AskFork>) =>
+self.onmessage = ({ data }: MessageEvent<ToWorker>) =>
   desk(data).catch((fault: unknown) => setTimeout(() => fail(fault)));
 
 function fail(fault: unknown): never {

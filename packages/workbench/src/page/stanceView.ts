@@ -51,7 +51,7 @@ export interface KeepView {
   readonly wanted: string;
   readonly does: string;
   readonly verdict: string;
-  /** What the job's choice would hold [mm, against as found]; null: nothing to set. */
+  /** What the job's choice would hold [mm, against as found]; null: nothing to set, or beyond its adjuster. */
   readonly set: { readonly part: 'shockLength' | 'clampHeight'; readonly mm: number } | null;
 }
 
@@ -111,11 +111,14 @@ function pathOf(needs: StanceNeed, point: string | null): string {
 const STEP = 0.5;
 
 function keepView(planned: JobPlan, keep: KeepDocument, units: Units): KeepView {
-  const { by, choice } = keep;
+  const { by, choice, verdict } = keep;
   const mm = choice === null ? null : Math.round((1000 * choice) / STEP) * STEP;
   return {
     ...keepWords(planned, keep, units),
-    set: mm === null ? null : { part: by === 'shock length' ? 'shockLength' : 'clampHeight', mm },
+    set:
+      mm === null || verdict === 'outside'
+        ? null
+        : { part: by === 'shock length' ? 'shockLength' : 'clampHeight', mm },
   };
 }
 

@@ -154,9 +154,14 @@ function postureOf(
 function pictureView(planned: JobPlan): PictureView {
   const { question, figures } = planned.inputs;
   const { geometry, rear, front } = question.machine;
+  const { machine } = planned.job;
+  const isTold = (path: string): boolean =>
+    figures.get(path)!.typed !== null ||
+    (path === 'machine.rear.tyre.radius' && machine.rear.tyre?.size !== undefined) ||
+    (path === 'machine.front.tyre.radius' && machine.front.tyre?.size !== undefined);
   const { pivot, shock } = planned.job.machine.rear;
   return {
-    assumed: partsDrawn.flatMap(([part, path]) => (figures.get(path)!.typed === null ? [part] : [])),
+    assumed: partsDrawn.flatMap(([part, path]) => (isTold(path) ? [] : [part])),
     wheelbase: geometry.wheelbase,
     rake: geometry.rake,
     forkOffset: geometry.forkOffset,

@@ -6,8 +6,10 @@ import { SheetFrame } from '../SheetFrame.tsx';
 import type { MachineSheet, OpenSheet } from '../sheets.ts';
 import { FigureField } from './FigureField.tsx';
 import { FoundFork } from './FoundFork.tsx';
-import { figureFor, figureGroups } from './groups.ts';
+import { figureFor, figureGroups, groupToAddIn } from './groups.ts';
+import { NewPoint } from './NewPoint.tsx';
 import { NewSpring } from './NewSpring.tsx';
+import { RaisedWheel } from './RaisedWheel.tsx';
 import './figuresSheet.css';
 
 const ForkForces = lazy(() => import('./ForkForces.tsx'));
@@ -27,12 +29,13 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
   const job = jobOf(state);
   const groups = figureGroups(job);
   const wanted = path === null ? null : figureFor(groups, path);
-  const [shown, setShown] = useState(wanted?.group ?? groups[0]!.id);
+  const wantedGroup = wanted?.group ?? (path === null ? null : groupToAddIn(path));
+  const [shown, setShown] = useState(wantedGroup ?? groups[0]!.id);
   const [seen, setSeen] = useState(asked);
   const body = useRef<HTMLDivElement>(null);
   if (asked !== seen) {
     setSeen(asked);
-    if (wanted !== null) setShown(wanted.group);
+    if (wantedGroup !== null) setShown(wantedGroup);
   }
   const field = useRef<string | null>(null);
   field.current = wanted?.figure.path ?? null;
@@ -74,6 +77,8 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
         )}
         {group.id === 'found' && <FoundFork />}
         {group.id === 'springs' && <NewSpring />}
+        {group.id === 'stance' && <NewPoint />}
+        {group.id === 'scales' && <RaisedWheel />}
       </div>
     </SheetFrame>
   );

@@ -1,7 +1,9 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import { write } from '../../job/edits.ts';
 import { frame, groups, plate, scales, tyres } from '../../words/figures.ts';
+import { stanceFigures as words } from '../../words/stance.ts';
 import { type Figure, type FigureGroup, quantity, together } from './figure.ts';
+import { massCentreFigures } from './stanceFigures.ts';
 
 /** Groups that every machine has: what its scales, plate, drawing and tyres say. */
 export function fixedGroups(job: JobDocument): readonly FigureGroup[] {
@@ -33,7 +35,7 @@ function scaleFigures(job: JobDocument): readonly Figure[] {
       choices: Object.entries(scales.attitudes).map(([value, word]) => ({ value, word })),
       change: (document, value) => [write(document, ['machine', 'weighing', 'attitude'], value)],
     },
-    quantity('machine.weighing.massCentreHeight', scales.massCentreHeight, 'height', 'massCentre'),
+    ...massCentreFigures(job),
     quantity('machine.rear.unsprung', scales.unsprungRear, 'unsprungMass', 'unsprung'),
     quantity('machine.front.unsprung', scales.unsprungFront, 'unsprungMass', 'unsprung'),
   ];
@@ -92,6 +94,7 @@ function tyreFigures(end: 'rear' | 'front'): readonly Figure[] {
     },
     quantity(`${path}.capacity`, tyres.capacity, 'ratedMass'),
     quantity(`${path}.pressure`, tyres.pressure, 'tyrePressure'),
+    { kind: 'text', path: `${path}.size`, label: words.size, most: 60 },
     quantity(`${path}.radius`, tyres.radius, 'tyreRadius', 'tyreRadius'),
     quantity(`${path}.rate`, tyres.rate, 'tyreRate', 'tyreRate'),
   ];

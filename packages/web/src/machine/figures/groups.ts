@@ -5,6 +5,7 @@ import { fixedGroups } from './fixed.ts';
 import { foundGroup } from './foundFigures.ts';
 import { placeGroup, thingGroup } from './memberFigures.ts';
 import { springGroup } from './springFigures.ts';
+import { stanceGroup } from './stanceFigures.ts';
 
 /** All that the job knows of its machine, grouped by what is read in one go. */
 export function figureGroups(job: JobDocument): readonly FigureGroup[] {
@@ -15,6 +16,7 @@ export function figureGroups(job: JobDocument): readonly FigureGroup[] {
     foundGroup(job),
     springGroup(job),
     placeGroup(job),
+    stanceGroup(job),
     thingGroup(job),
   ];
 }
@@ -41,6 +43,11 @@ export function figureFor(
     null,
   );
   return best === null || inCommon(best.figure.path) < 2 ? null : best;
+}
+
+/** The group of what the job may not have yet, and which is added there; null where any other group does. */
+export function groupToAddIn(path: string): string | null {
+  return /^machine\.(?:points|beam)\b/.test(path) ? 'stance' : null;
 }
 
 /** The fields of a path, the best first. Some assumptions stand in for a reading that has another name. */
