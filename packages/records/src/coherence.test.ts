@@ -482,3 +482,43 @@ describe('a fork', () => {
     ]);
   });
 });
+
+describe('a front that is no telescopic fork', () => {
+  const front = 'machine.front';
+  const motion = { kind: 'motion', ratio: { value: 0.8, unit: 'shock/wheel' } };
+
+  test('needs the stroke of its springs and what stands in it', () => {
+    expect(problemsWith([`${front}.travel`, motion])).toEqual([
+      `${front}.fork.stroke: missing`,
+      'setups.asFound.front: missing',
+    ]);
+  });
+
+  test('has nothing that only a fork has', () => {
+    const fork = {
+      tubes: 'inverted',
+      air: { gap: mm(120) },
+      stack: { room: mm(500) },
+      clampHeight: { now: mm(5) },
+    };
+    const told = problemsWith([`${front}.travel`, motion], [`${front}.fork`, fork]);
+    expect(told.filter((each) => each.endsWith('onlyOfFork'))).toEqual([
+      `${front}.fork.tubes: onlyOfFork`,
+      `${front}.fork.stack: onlyOfFork`,
+      `${front}.fork.clampHeight: onlyOfFork`,
+      `${front}.fork.air: onlyOfFork`,
+    ]);
+  });
+
+  test('told by its forces has rows that rise, and nothing to set beside them', () => {
+    const row = (wheel: number, force: number) => ({ wheel: mm(wheel), force: { value: force, unit: 'N' } });
+    const rows = [row(0, 300), row(50, 1500), row(100, 1400)];
+    expect(problemsWith([`${front}.travel`, { kind: 'force', rows }])).toEqual([
+      `${front}.travel.rows.2.force: notRising`,
+    ]);
+    const good = { kind: 'force', rows: rows.slice(0, 2).concat(row(100, 3000)) };
+    expect(problemsWith([`${front}.travel`, good], [`${front}.fork`, { stroke: mm(100) }])).toEqual([
+      `${front}.fork.stroke: forcesAlready`,
+    ]);
+  });
+});

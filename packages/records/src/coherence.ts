@@ -1,4 +1,5 @@
 import { adjusterProblems } from './coherence/adjusters.ts';
+import { frontTravelProblems } from './coherence/frontTravel.ts';
 import { loadProblems } from './coherence/loads.ts';
 import { machineProblems } from './coherence/machine.ts';
 import { setupProblems } from './coherence/setups.ts';
@@ -15,6 +16,7 @@ export function incoherences(job: JobDocument): Problem[] {
   return [
     ...machineProblems(job.machine),
     ...travelProblems(job.machine.rear),
+    ...frontTravelProblems(job),
     ...strutProblems(job.machine),
     ...adjusterProblems(job.machine),
     ...springProblems(job.springs),

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { descriptions } from './descriptions.ts';
 import { drive } from './drive.ts';
 import { fork } from './fork.ts';
+import { frontTravel } from './frontTravel.ts';
 import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
 import { id, members, name, order } from './names.ts';
@@ -61,6 +62,8 @@ const front = z.strictObject({
   unsprung: z.exactOptional(quantities.unsprungMass),
   tyre: z.exactOptional(tyre),
   measuredAt: z.exactOptional(quantities.wheelTravel),
+  /** Left out: a telescopic fork. */
+  travel: z.exactOptional(frontTravel),
   fork: z.exactOptional(fork),
 });
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import type { Drive } from '../schema/drive.ts';
 import type { Fork, SpringStack } from '../schema/fork.ts';
-import type { Machine, Rear } from '../schema/machine.ts';
+import type { FrontTravel } from '../schema/frontTravel.ts';
+import type { Front, Machine, Rear } from '../schema/machine.ts';
 import type { EndSetting } from '../schema/setups.ts';
 import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
 import {
@@ -26,6 +27,7 @@ import {
   arbitraryAdjuster,
   arbitraryFork,
   arbitraryForkSize,
+  arbitraryFrontTravel,
   arbitraryShock,
   arbitraryShockSize,
   arbitraryStack,
@@ -65,10 +67,15 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
         targetSets,
         ...(Object.keys(targetSets).length > 0 ? { targetSet: Object.keys(targetSets)[0]! } : {}),
         setups: { asFound: ends.asFound },
-        choice: { ...ends.choice, ...standing },
+        choice: { ...ends.choice, ...(ends.front.travel ? withoutClamps(standing) : standing) },
         ...(steady === undefined ? {} : { steady }),
       })),
   );
+
+/** Only a telescopic fork stands in clamps. */
+function withoutClamps<T extends { readonly clampHeight?: unknown }>({ clampHeight: _, ...standing }: T) {
+  return standing;
+}
 
 function tyresKnown({ rear, front }: Ends): { readonly rear: boolean; readonly front: boolean } {
   const isKnown = (tyre: Rear['tyre']): boolean => tyre?.radius !== undefined || tyre?.size !== undefined;
@@ -145,6 +152,7 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         shock: arbitraryShock(shockSize),
         fork: arbitraryFork(forkSize),
         stack: fc.option(arbitraryStack(forkSize), { freq: 2, nil: undefined }),
+        otherFront: fc.option(arbitraryFrontTravel(forkSize), { freq: 4, nil: undefined }),
         travel: arbitraryTravel(shockSize),
         drive: fc.option(arbitraryDrive, { freq: 2, nil: undefined }),
         pointed: fc.oneof(
@@ -156,23 +164,50 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
         rear: arbitraryFitting('rear', shockSize),
         front: arbitraryFitting('front', forkSize),
       })
-      .map(({ count, hasFork, shock, fork, stack, travel, drive, pointed, wheels, pivot, rear, front }) => ({
-        rear: byPoints(pointed, {
-          ...wheels[0],
+      .map(
+        ({
+          count,
+          hasFork,
+          shock,
+          fork,
+          stack,
+          otherFront,
           travel,
+          drive,
+          pointed,
+          wheels,
           pivot,
-          ...(drive === undefined ? {} : { drive }),
-          shock: { count, ...shock, adjuster: rear.adjuster },
+          rear,
+          front,
+        }) => ({
+          rear: byPoints(pointed, {
+            ...wheels[0],
+            travel,
+            pivot,
+            ...(drive === undefined ? {} : { drive }),
+            shock: { count, ...shock, adjuster: rear.adjuster },
+          }),
+          front: {
+            ...wheels[1],
+            ...(hasFork ? frontOf({ ...fork, adjuster: front.adjuster }, stack, otherFront) : {}),
+          },
+          springs: { ...rear.springs, ...(hasFork ? front.springs : {}) },
+          asFound: { rear: rear.sides[count], ...(hasFork ? { front: front.sides[2] } : {}) },
+          choice: { rear: rear.first, ...(hasFork ? { front: front.first } : {}) },
         }),
-        front: {
-          ...wheels[1],
-          ...(hasFork ? { fork: stacked({ ...fork, adjuster: front.adjuster }, stack) } : {}),
-        },
-        springs: { ...rear.springs, ...(hasFork ? front.springs : {}) },
-        asFound: { rear: rear.sides[count], ...(hasFork ? { front: front.sides[2] } : {}) },
-        choice: { rear: rear.first, ...(hasFork ? { front: front.first } : {}) },
-      })),
+      ),
   );
+}
+
+/** A fork; or what stands in its place, without what only a fork has. */
+function frontOf(
+  fork: Fork,
+  stack: SpringStack | undefined,
+  travel: FrontTravel | undefined,
+): Pick<Front, 'fork' | 'travel'> {
+  if (travel === undefined) return { fork: stacked(fork, stack) };
+  const { tubes: _tubes, air: _air, clampHeight: _clampHeight, ...strut } = fork;
+  return { travel, fork: strut };
 }
 
 /** A stack where nothing else says how long the installed spring is; its own spacer where none is set. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Adjuster, Setting } from '../schema/adjusters.ts';
 import type { Fork, SpringStack } from '../schema/fork.ts';
+import type { FrontTravel } from '../schema/frontTravel.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
 import type { LengthAdjuster, Shock } from '../schema/struts.ts';
@@ -176,6 +177,22 @@ export function arbitraryTravel({ stroke, length }: StrutSize): fc.Arbitrary<Tra
           ]),
         ),
       })),
+  );
+}
+
+/** A front that is no telescopic fork, with springs of this size. */
+export function arbitraryFrontTravel({ stroke, length }: StrutSize): fc.Arbitrary<FrontTravel> {
+  const ratio = fc.double({ min: 0.7, max: 1.2, noNaN: true });
+  return fc.oneof(
+    quantity('motion', 0.6, 1.2).map((each) => ({ kind: 'motion' as const, ratio: each })),
+    quantity('leverage', 0.8, 1.6).map((each) => ({ kind: 'leverage' as const, ratio: each })),
+    fc.tuple(ratio, fc.integer({ min: 3, max: 7 })).map(([each, count]) => ({
+      kind: 'table' as const,
+      rows: sharesOf(count).map((share) => ({
+        wheel: mm((share * stroke) / each),
+        shock: mm(length - share * stroke),
+      })),
+    })),
   );
 }
 

@@ -74,6 +74,10 @@ export const sentences = {
     return `found ${quoted(id)}, but no such ${what}; ${there}${ids.length > 8 ? ' and others' : ''}. ${hint}`;
   },
 
+  onlyOfFork: () =>
+    'only a telescopic fork has it, and how this front moves is told by its travel. Remove one of the two.',
+  forcesAlready: () =>
+    'the forces at the wheel tell of all springs already, and nothing of them is set. Remove it, or tell the travel by a ratio.',
   spacerTwice: () =>
     'the spacer is what sets the preload, and stands with the set-up as found. Remove it from the stack.',
   springLengthTwice: () =>

@@ -3,6 +3,10 @@ import type { ForceInput, ForceLine } from '../drawings/fork/forcePlot.ts';
 /** Words of the fork's own figures and of its forces. English. */
 export const fork = {
   title: 'The fork, each leg',
+  travelTold: 'No telescopic fork: how the wheel moves its springs',
+  ratio: { leverage: 'Wheel per spring unit', motion: 'Spring unit per wheel' },
+  springUnit: 'Spring unit, eye to eye',
+  forceAtWheel: 'Force at the wheel',
   tubes: 'The clamps hold',
   build: { conventional: 'the thin tubes', inverted: 'the thick tubes' },
   damping: 'Damped by',

@@ -18,6 +18,7 @@ export type NoteCode =
   | 'rubber not known'
   | 'top-out not known'
   | 'axle path straight'
+  | 'front path straight'
   | 'travel carried on'
   | 'taped point left out'
   | 'points beyond shock'

@@ -6,6 +6,7 @@ import { raised } from './clampHeight.ts';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
 import { forkParts } from './forkParts.ts';
+import { type FrontMotion, otherFront } from './frontTravel.ts';
 import { massCentreHeightOf } from './massCentre.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
@@ -92,29 +93,37 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
 }
 
 function frontEnd(desk: Desk, weighing: WeighingSI, rake: number): End {
-  const { take, job } = desk;
-  const { front } = job.machine;
-  const { fork } = front;
-  const strokeMax = take.orAssumed('machine.front.fork.stroke', fork?.stroke, 'stroke', 'forkStroke');
-  const setting = job.setups.asFound.front;
-  const figures =
-    setting === undefined ? assumedFork(desk) : foundEnd(desk, 'front', 2, fork?.adjuster, setting);
-  const shared = forkParts(desk, fork, strokeMax, figures.struts.length);
+  const { front } = desk.job.machine;
+  const { figures, end } =
+    front.travel === undefined ? telescopic(desk, rake) : otherFront(desk, front.travel);
   return {
     figures,
     end: {
       unsprung: unsprungOf(desk, 'front', weighing),
-      tyre: {
-        radius: tyreRadius(desk, 'front'),
-        rate: tyreRate(desk, 'front', front.tyre),
-      },
+      tyre: { radius: tyreRadius(desk, 'front'), rate: tyreRate(desk, 'front', front.tyre) },
+      ...end,
+    },
+  };
+}
+
+function telescopic(desk: Desk, rake: number): FrontMotion {
+  const { take, job } = desk;
+  const { fork } = job.machine.front;
+  const strokeMax = take.orAssumed('machine.front.fork.stroke', fork?.stroke, 'stroke', 'forkStroke');
+  const setting = job.setups.asFound.front;
+  const figures =
+    setting === undefined ? assumedFork(desk) : foundEnd(desk, 'front', 2, fork?.adjuster, setting);
+  const parts = forkParts(desk, fork, strokeMax, figures.struts.length);
+  return {
+    figures,
+    end: {
       referenceTravel:
         measuredAtOf(desk, 'front', strokeMax * Math.cos(rake)) -
         raised(desk, fork?.clampHeight) * Math.cos(rake),
       strokeMax,
       kinematics: { kind: 'fork' },
       axlePath: { kind: 'fork' },
-      struts: figures.struts.map((strut) => ({ ...strut, ...shared })),
+      struts: figures.struts.map((strut) => ({ ...strut, ...parts })),
     },
   };
 }

@@ -19,6 +19,7 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'position not known':
       return say[code](end);
     case 'axle path straight':
+    case 'front path straight':
     case 'travel carried on':
     case 'points beyond shock':
     case 'sideways not known':

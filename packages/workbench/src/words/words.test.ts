@@ -110,6 +110,7 @@ test('every note has its words', () => {
     'rubber not known': 'machine.rear.shock.rubber',
     'top-out not known': 'machine.front.fork.topOut',
     'axle path straight': 'machine.rear.pivot',
+    'front path straight': 'machine.front.travel',
     'travel carried on': 'machine.rear.travel',
     'taped point left out': 'machine.rear.travel.points.p3',
     'points beyond shock': 'machine.rear.travel',
@@ -135,7 +136,6 @@ test('every note has its words', () => {
   for (const sentence of said) expect(sentence).toMatch(/^[A-Z].*\.$/);
   expect(said.join('\n')).toContain('left 14.5 mm and right 15.5 mm');
   expect(said.join('\n')).toContain('Taped point at wheel 45.0 mm: left out, it lies 10.0 mm off the curve');
-  expect(said.join('\n')).toContain('stands at 3.0 mm; it can still be lengthened by 5.0 mm');
 });
 
 test('every limit has its words, and an unknown one names the figure that is needed', () => {

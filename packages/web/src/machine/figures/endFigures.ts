@@ -4,7 +4,7 @@ import { adjusters, groups, struts as words } from '../../words/figures.ts';
 import { adjusterFigures } from './adjusterFigures.ts';
 import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
-import { airPart, legsPart, stackPart } from './forkFigures.ts';
+import { airPart, frontTravelPart, legsPart, stackPart } from './forkFigures.ts';
 import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
 import { drivePart, pointFigures } from './pointFigures.ts';
@@ -41,15 +41,16 @@ export function rearGroup(job: JobDocument): FigureGroup {
 
 /** The fork; where nobody looked into it, all of it is assumed. */
 export function frontGroup(job: JobDocument): FigureGroup {
-  const { fork } = job.machine.front;
+  const { fork, travel } = job.machine.front;
   return {
     id: 'front',
     title: groups.front,
     parts: [
+      ...frontTravelPart(travel),
       legsPart(fork),
-      airPart(fork?.air),
+      ...(travel === undefined ? [airPart(fork?.air)] : []),
       ...rubberAndTopOut(FORK, fork ?? {}),
-      stackPart(fork ?? {}),
+      ...(travel === undefined ? [stackPart(fork ?? {})] : []),
       { title: adjusters.title, figures: adjusterFigures(`${FORK}.adjuster`, fork?.adjuster) },
     ],
   };

@@ -1,11 +1,41 @@
 import type { Fork } from '@sagwright/records/schema/fork';
+import type { FrontTravel } from '@sagwright/records/schema/frontTravel';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { struts } from '../../words/figures.ts';
 import { fork as words } from '../../words/fork.ts';
-import { type Figure, type FigurePart, quantity, together } from './figure.ts';
+import { type Column, type Figure, type FigurePart, quantity, together } from './figure.ts';
 import { partOrNone } from './partOrNone.ts';
 
 const FORK = 'machine.front.fork';
+
+/** How the wheel moves the springs of a front that is no telescopic fork, as a file told it. */
+export function frontTravelPart(travel: FrontTravel | undefined): readonly FigurePart[] {
+  if (travel === undefined) return [];
+  const path = 'machine.front.travel';
+  return [{ title: words.travelTold, figures: [travelFigure(path, travel)] }];
+}
+
+function travelFigure(path: string, travel: FrontTravel): Figure {
+  const wheel = { name: 'wheel', label: struts.wheel, bound: 'wheelTravel', reading: 'tape' } as const;
+  const rows = (column: Column): Figure => ({
+    kind: 'rows',
+    path: `${path}.rows`,
+    label: words.travelTold,
+    columns: [wheel, column],
+    least: 3,
+    held: 'list',
+  });
+  switch (travel.kind) {
+    case 'leverage':
+      return quantity(`${path}.ratio`, words.ratio.leverage, 'leverage', 'ratio');
+    case 'motion':
+      return quantity(`${path}.ratio`, words.ratio.motion, 'motion', 'ratio');
+    case 'table':
+      return rows({ name: 'shock', label: words.springUnit, bound: 'shockLength', reading: 'tape' });
+    case 'force':
+      return rows({ name: 'force', label: words.forceAtWheel, bound: 'springForce', reading: 'springPoint' });
+  }
+}
 
 /** The legs by themselves: stroke, friction, build, and where they stand in their clamps. */
 export function legsPart(fork: Fork | undefined): FigurePart {

@@ -82,6 +82,8 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.rear.shock.adjuster.springLength.length': () => 'installed spring length, rear',
   'machine.rear.shock.adjuster.touches': () => 'where the collar touches the spring',
   'machine.rear.shock.adjuster.preloadAtLoosest': () => 'rear preload at the loosest end',
+  'machine.front.travel.ratio': () => 'ratio of front wheel to its springs',
+  'machine.front.travel.rows': () => 'table of the front travel',
   'machine.front.fork.stroke': () => 'stroke of the fork',
   'machine.front.fork.air.gap': () => 'air gap of the fork',
   'machine.front.fork.air.bore': () => 'bore of the fork tube',

@@ -5,6 +5,8 @@ export const notes = {
   'top-out not known': (end: 'rear' | 'front') =>
     `${capital(end)} top-out spring: not known, left out; sag counts from the hard stop.`,
   'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',
+  'front path straight': () =>
+    'The front is no telescopic fork: its axle is taken to move straight along the body, and no anti-dive is told.',
   'travel carried on': () =>
     'Rear travel: the table does not reach from fully out to full bump; beyond its rows the ratio at its end is taken to hold.',
   'taped point left out': (wheel: string, off: string) =>
