@@ -20,7 +20,7 @@ const LEAST_CONTRAST = 7;
 
 describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
   describe.each(['sun', 'truck'] as const)('in %s colours', (theme) => {
-    test('each tab and an open keypad are without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
+    test('each tab, an open keypad and how it stands are without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
       const { context, page, errors } = await visit(desk, size, theme);
       await page.getByRole('button', { name: /^the fortnight/ }).click();
       await page.locator('.side-load').first().waitFor();
@@ -33,6 +33,10 @@ describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
       await page.locator('.keypad-sheet').waitFor();
       await expectSound(page, size);
       await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Close' }).click();
+      await page.getByRole('button', { name: 'How it stands' }).click();
+      await page.locator('.stance-row').first().waitFor();
+      await expectSound(page, size);
       await page.getByRole('button', { name: 'Close' }).click();
       await page.locator('.tab-index-tab').nth(1).click();
       await page.locator('.choose-answer').waitFor();

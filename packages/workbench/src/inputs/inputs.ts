@@ -19,6 +19,7 @@ import { lengthAdjusterFigures } from './lengthAdjuster.ts';
 import { limitsFigures } from './limits.ts';
 import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
+import { type RaisedHeight, raisedHeight } from './massCentre.ts';
 import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
@@ -32,6 +33,8 @@ export interface Inputs {
   readonly drive: FinalDriveSI | null;
   /** Points, beam, braking and driving: what is told beside the balance. */
   readonly stance: StanceFigures;
+  /** By a wheel that was raised; null where none was. */
+  readonly massCentre: RaisedHeight | null;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
   /** What is told of the rear shock by itself. */
@@ -95,7 +98,11 @@ export function inputsOf(job: JobDocument): InputsResult {
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
   const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk) };
-  return { ok: true, inputs: { question, drive, stance, shock, figures: take.figures, notes, targetSet } };
+  const massCentre = raisedHeight(desk);
+  return {
+    ok: true,
+    inputs: { question, drive, stance, massCentre, shock, figures: take.figures, notes, targetSet },
+  };
 }
 
 function weighedMachine(desk: Desk, converted: Converted): MachineSI | null {

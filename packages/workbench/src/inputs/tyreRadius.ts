@@ -9,8 +9,7 @@ export const sizeDoubt = {
 } as const;
 
 /** Radius of a tyre that was not pressed [m]: measured, else by its size, else assumed. */
-export function tyreRadius(desk: Desk, end: 'rear' | 'front'): number {
-  const { take, job } = desk;
+export function tyreRadius({ take, job }: Pick<Desk, 'take' | 'job'>, end: 'rear' | 'front'): number {
   const path = `machine.${end}.tyre.radius`;
   const { tyre } = job.machine[end];
   if (tyre?.radius === undefined && tyre?.size !== undefined) {

@@ -1,10 +1,13 @@
 import type { KeptBy, KeptPart } from '@sagwright/model/attitude/keep';
 import type { Figure } from '@sagwright/model/plan/answer';
 import type { EndName } from '@sagwright/model/statics/prepared';
+import type { RaisedHeight } from '../inputs/massCentre.ts';
 import type { StanceFigure, StanceNeed } from './rows.ts';
 
 /** How the machine stands and steers with each load, what would keep its attitude, and what braking and driving do. SI. */
 export interface StanceDocument {
+  /** Of the machine alone by a wheel that was raised; null where none was. */
+  readonly massCentre: RaisedHeight | null;
   /** The machine alone first, then each load in its order; those that rest. */
   readonly loads: readonly StanceLoadDocument[];
 }

@@ -289,6 +289,11 @@ describe('the mass centre by a raised wheel', () => {
     const moved = input.moves.find(({ parameter }) => parameter === 'sprung.height')!;
     expect(Math.abs(moved.by)).toBeGreaterThan(0.012);
     expect(Math.abs(moved.by)).toBeLessThan(0.025);
+    const { height: told, perKilogram } = stanceOf(planned).massCentre!;
+    expect(told.value).toBeCloseTo(height, 9);
+    // Per kilogram (L − (R_f − R_r) tan t)/(W tan t); each reading is told to ± 1 kg, both move it about alike.
+    expect(perKilogram).toBeCloseTo((wheelbase - step * Math.tan(tilt)) / (total * Math.tan(tilt)), 12);
+    expect(told.plusMinus!).toBeGreaterThan(perKilogram);
   });
 
   test('readings that no machine gives are told with what they would mean', () => {

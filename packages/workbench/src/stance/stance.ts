@@ -14,7 +14,10 @@ import { steadyOfLoad } from './steadyOfLoad.ts';
 /** How the machine stands and steers: the machine alone, then every load. */
 export function stanceOf(planned: JobPlan): StanceDocument {
   const loads = [null, ...planned.inputs.question.loadCases.map(({ id }) => id)];
-  return { loads: loads.flatMap((load) => stanceOfLoad(planned, load) ?? []) };
+  return {
+    massCentre: planned.inputs.massCentre,
+    loads: loads.flatMap((load) => stanceOfLoad(planned, load) ?? []),
+  };
 }
 
 /** One load (null: the machine alone); null where it does not rest as found. */

@@ -1,5 +1,5 @@
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
-import { format, formatQuantity } from '../format/format.ts';
+import { format, formatFigure, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
@@ -29,10 +29,19 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'stack read relaxed':
     case 'bushes and pivot friction zero':
     case 'fuel not known':
-    case 'locked as measured':
       return say[code]();
     case 'taped point left out':
       return say[code](...tapedWords(planned, path, units));
+    case 'locked as measured': {
+      const { massCentre } = planned.inputs;
+      return massCentre === null
+        ? say[code].plain()
+        : say[code].told(
+            formatFigure(massCentre.height, 'length', units),
+            format(1, 'mass', units),
+            format(massCentre.perKilogram, 'length', units),
+          );
+    }
     case 'target set shipped': {
       const { name, origin } = planned.inputs.targetSet.set;
       return say[code](words.quoted(name), origin);

@@ -37,8 +37,12 @@ export const notes = {
   },
   'sides differ': (end: 'rear' | 'front', found: string) =>
     `Left and right ${end} were found to differ (${found}). The sum takes both; the plan sets both alike.`,
-  'locked as measured': () =>
-    'Mass centre height: by the raised wheel, its suspension taken to be locked where the machine was measured, tyres hard.',
+  'locked as measured': {
+    plain: () =>
+      'Mass centre height: by the raised wheel, its suspension taken to be locked where the machine was measured, tyres hard.',
+    told: (height: string, mass: string, by: string) =>
+      `Mass centre height: ${height}, by the raised wheel; ${mass} on that scale moves it by ${by}. Its suspension is taken to be locked where the machine was measured, tyres hard.`,
+  },
   'position not known': (end: 'rear' | 'front') =>
     `Where the ${end} adjuster stood was not read: turns from as found cannot be told.`,
   'places not checked': (load: string) =>
