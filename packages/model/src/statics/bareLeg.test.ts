@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StrutSI } from '../dampers/strut.ts';
-import { strokeBare, strokeWithoutSpring } from './bareLeg.ts';
+import { strokeBare } from './bareLeg.ts';
 import { strutAt } from './endAt.ts';
 
 /** A long soft top-out spring: 4 N/mm over 40 mm, under a main spring of 9.5 N/mm with 15 mm of preload at the stop. */
@@ -15,11 +15,7 @@ const leg: StrutSI = {
 };
 
 describe('a leg by itself', () => {
-  test('without its main spring is as short as its top-out spring is long', () => {
-    expect(strokeWithoutSpring(leg, 0.12)).toBe(0.04);
-  });
-
-  test('with it grows until both bear the same: k (p + s) = k_t (L − s)', () => {
+  test('grows from its top-out spring’s length until both springs bear the same: k (p + s) = k_t (L − s)', () => {
     // s = (4 · 40 − 9.5 · 15)/(9.5 + 4) mm: 17.5/13.5.
     expect(strokeBare(leg, 0.12)).toBeCloseTo(0.0175 / 13.5, 12);
   });

@@ -20,9 +20,4 @@ export function strokeBare(strut: StrutSI, strokeMax: number): number {
   return pull(loosest) <= 0 ? loosest : root(pull, 0, loosest, 1e-12);
 }
 
-/** The same with its main spring taken out: how long the strut is when a stack is measured with nothing pressing on it. */
-export function strokeWithoutSpring(strut: StrutSI, strokeMax: number): number {
-  return strokeBare({ ...strut, preload: -2 * strokeMax }, strokeMax);
-}
-
 const at: RatedForce = { force: 0, rate: 0 };

@@ -36,6 +36,7 @@ export const examples = [
   ['long-legs', 'Long legs', 'One shock, its ratio taped point by point; clicks and caps'],
   ['taped-linkage', 'Taped linkage', 'One shock on rocker and link, known by its hard points; a chain'],
   ['on-tiptoe', 'On tiptoe', 'Seat, trail, lean and beam after a stiffer pair; what keeps them'],
+  ['nose-down', 'Nose down', 'A fork in depth: stack, air gap, top-out springs; what more oil would do'],
   ['nothing-fits', 'Nothing fits', 'No spring at hand holds both loads; what would'],
   ['too-much-aboard', 'Too much aboard', 'Over the axle limit with a full tank: refused'],
   [

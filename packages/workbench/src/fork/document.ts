@@ -23,9 +23,9 @@ export interface LegDocument {
 
 /** How a leg by itself rests on its top-out spring [m]: both are strokes from the hard stop. */
 export interface GrowthDocument {
-  /** With no main spring in it: as long as the leg is when its stack is measured relaxed. */
+  /** With no main spring in it and the cap off: the top-out spring's own length. */
   readonly relaxed: number;
-  /** With its spring in it: the leg has grown by the difference. */
+  /** With its spring in it and closed: the leg has grown by the difference. */
   readonly pressed: number;
   /** How much shorter than free the spring then is. */
   readonly preload: number;

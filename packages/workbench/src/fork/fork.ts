@@ -4,7 +4,7 @@ import type { StrutSI } from '@sagwright/model/dampers/strut';
 import { topOutAt } from '@sagwright/model/dampers/topOut';
 import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { springAt } from '@sagwright/model/springs/spring';
-import { strokeBare, strokeWithoutSpring } from '@sagwright/model/statics/bareLeg';
+import { strokeBare } from '@sagwright/model/statics/bareLeg';
 import { strutAt } from '@sagwright/model/statics/endAt';
 import { ATMOSPHERE, type EndSI } from '@sagwright/model/statics/machine';
 import { sidesOf } from '../inputs/sides.ts';
@@ -51,7 +51,7 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
           strut.topOut === null
             ? null
             : {
-                relaxed: strokeWithoutSpring(strut, strokeMax),
+                relaxed: strut.topOut.length,
                 pressed,
                 preload: strut.preload + pressed,
               },
