@@ -100,6 +100,10 @@ test('another tyre by its size is compared, and braking is looked at on asking',
   const { context, page, errors } = await stanceOpen();
   const size = page.locator('[id="choice.frontTyre"]');
   await size.locator('[data-field-face]').click();
+  await page.keyboard.type('MT90');
+  await page.keyboard.press('Enter');
+  await page.getByText(/^Is no metric tyre size/).waitFor();
+  await page.keyboard.press('Control+a');
   await page.keyboard.type('120/70-17');
   await page.keyboard.press('Enter');
   await planned(page);

@@ -2,6 +2,7 @@ import { formatFigureNumber, unitOf } from '@sagwright/workbench/format/format';
 import type { StanceFigureDocument, StanceLoadDocument } from '@sagwright/workbench/stance/document';
 import {
   beamWords,
+  brakeNotes,
   changeNumber,
   feltOfLoad,
   keepWords,
@@ -109,6 +110,6 @@ function steadyLines(page: Page, { steady }: StanceLoadDocument): readonly strin
     '',
     ...heading(page, say.steady.title, say.steady.note),
     ...steady.flatMap((each) => wrap(`${steadyWords(planned, each, units).join('; ')}.`, width, '  ', '   ')),
-    ...(planned.job.machine.rear.pivot === undefined ? wrap(say.steady.armUnknown, width, '  ') : []),
+    ...brakeNotes(planned).flatMap((line) => wrap(line, width, '  ')),
   ];
 }

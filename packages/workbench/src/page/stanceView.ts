@@ -7,6 +7,7 @@ import type { StanceFigure, StanceNeed } from '../stance/rows.ts';
 import { stanceOfLoad } from '../stance/stance.ts';
 import {
   beamWords,
+  brakeNotes,
   changeNumber,
   feltWords,
   keepWords,
@@ -33,6 +34,7 @@ export interface StanceView {
     readonly needs: boolean;
     readonly says: readonly string[];
   }[];
+  readonly brakeNotes: readonly string[];
 }
 
 export interface StanceRowView {
@@ -73,6 +75,7 @@ export function stanceView(planned: JobPlan, load: string | null, units: Units):
       needs: each.kind === 'needs',
       says: steadyWords(planned, each, units),
     })),
+    brakeNotes: brakeNotes(planned),
   };
 }
 

@@ -8,7 +8,6 @@ import { standingShown } from '../why/standingShown.ts';
 import type { KeepDocument } from './document.ts';
 
 const parts: readonly KeptPart[] = ['rake', 'groundTrail', 'seatHeight'];
-const means: readonly KeptBy[] = ['shock length', 'clamp height'];
 
 /** A part of an attitude that is wanted back, with how it moves with each input. */
 interface Wanted {
@@ -23,6 +22,8 @@ interface Wanted {
  */
 export function keepsOf(planned: JobPlan, load: string, now: Standing): readonly KeepDocument[] {
   const main = mainLoad(planned);
+  const isFork = now.parameters.machine.front.kinematics.kind === 'fork';
+  const means: readonly KeptBy[] = isFork ? ['shock length', 'clamp height'] : ['shock length'];
   const likes = main === null || main === load ? [load] : [load, main];
   return likes.flatMap((like) => {
     const found = standingShown(planned, like, 'asFound');

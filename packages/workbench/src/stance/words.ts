@@ -172,3 +172,12 @@ export function leanNotes({ inputs }: JobPlan, figures: readonly StanceFigureDoc
     ...(leans && (crowns.rear === null || crowns.front === null) ? [say.thinTyres] : []),
   ];
 }
+
+/** What of the forces under the brake is not known. */
+export function brakeNotes({ job, inputs }: JobPlan): readonly string[] {
+  if (inputs.stance.braking === null) return [];
+  return [
+    ...(inputs.question.machine.front.kinematics.kind === 'fork' ? [] : [say.steady.noFork]),
+    ...(job.machine.rear.pivot === undefined ? [say.steady.armUnknown] : []),
+  ];
+}

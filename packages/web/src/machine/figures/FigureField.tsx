@@ -4,6 +4,7 @@ import type { PageView } from '@sagwright/workbench/page/shapes';
 import { useTable } from '../../app/useJob.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
+import { SizeField } from '../../fields/SizeField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { at, write } from '../../job/edits.ts';
 import { type Together, writeFigure } from '../../job/figures.ts';
@@ -46,6 +47,14 @@ export function FigureField({ figure, view }: { readonly figure: Figure; readonl
           {...figure}
           value={value as number | undefined}
           onCommit={(next) => set(next ?? undefined)}
+        />
+      );
+    case 'size':
+      return (
+        <SizeField
+          {...figure}
+          value={(value as string | undefined) ?? ''}
+          onCommit={(size) => set(size === '' ? undefined : size)}
         />
       );
     case 'text':

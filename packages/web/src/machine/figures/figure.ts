@@ -32,6 +32,7 @@ export type Figure =
       /** `done` is the history of the job: what was there before may come back from it. */
       readonly change: (document: unknown, value: string, done: readonly Change[]) => readonly Edit[];
     }
+  | { readonly kind: 'size'; readonly path: string; readonly label: string }
   | { readonly kind: 'text'; readonly path: string; readonly label: string; readonly most: number }
   | {
       readonly kind: 'rows';

@@ -94,7 +94,7 @@ function tyreFigures(end: 'rear' | 'front'): readonly Figure[] {
     },
     quantity(`${path}.capacity`, tyres.capacity, 'ratedMass'),
     quantity(`${path}.pressure`, tyres.pressure, 'tyrePressure'),
-    { kind: 'text', path: `${path}.size`, label: words.size, most: 60 },
+    { kind: 'size', path: `${path}.size`, label: words.size },
     quantity(`${path}.radius`, tyres.radius, 'tyreRadius', 'tyreRadius'),
     quantity(`${path}.rate`, tyres.rate, 'tyreRate', 'tyreRate'),
   ];

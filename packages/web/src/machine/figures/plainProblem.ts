@@ -31,7 +31,7 @@ function placeIn({ id, title }: FigureGroup, part: FigurePart): string {
 
 function needs(figure: Figure): 'figure' | 'rows' | 'words' {
   if (figure.kind === 'rows') return 'rows';
-  return figure.kind === 'text' || figure.kind === 'choice' ? 'words' : 'figure';
+  return figure.kind === 'text' || figure.kind === 'size' || figure.kind === 'choice' ? 'words' : 'figure';
 }
 
 /** The sentence without the place that goes before it. */

@@ -2,12 +2,13 @@ import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { StanceView } from '@sagwright/workbench/page/stanceView';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
-import { TextField } from '../../fields/TextField.tsx';
+import { SizeField } from '../../fields/SizeField.tsx';
 import { choose } from '../../job/choice.ts';
 import { write } from '../../job/edits.ts';
 import { stance as words } from '../../words/stance.ts';
 
-const lengths = ['shockLength', 'clampHeight'] as const;
+/** Clamps are only a fork's. */
+const ALL_LENGTHS = ['shockLength', 'clampHeight'] as const;
 const ends = ['rear', 'front'] as const;
 
 /** Another shock length, clamp height or tyre: what is planned then stands so. */
@@ -17,10 +18,11 @@ export function OtherwisePart({ view }: { readonly view: StanceView }) {
   const { choice, machine } = job;
   const set = (part: keyof NonNullable<typeof choice>, label: string, value: unknown): void =>
     store.act(label, () => choose(jobOf(store.state()), part, value));
+  const lengths = machine.front.travel === undefined ? ALL_LENGTHS : ALL_LENGTHS.slice(0, 1);
   const isOtherwise = Object.keys(choice ?? {}).some((part) => part !== 'rear' && part !== 'front');
   const asFound = (): void =>
     store.act(words.didAsFound, (document) =>
-      [...lengths, 'rearTyre', 'frontTyre'].map((part) => write(document, ['choice', part], undefined)),
+      [...ALL_LENGTHS, 'rearTyre', 'frontTyre'].map((part) => write(document, ['choice', part], undefined)),
     );
   const known = ends.filter((end) => machine[end].tyre?.size ?? machine[end].tyre?.radius);
   return (
@@ -42,12 +44,11 @@ export function OtherwisePart({ view }: { readonly view: StanceView }) {
           />
         ))}
         {known.map((end) => (
-          <TextField
+          <SizeField
             key={end}
             label={words.fields[`${end}Tyre`]}
             path={`choice.${end}Tyre`}
             value={choice?.[`${end}Tyre`] ?? ''}
-            most={60}
             onCommit={(size) => set(`${end}Tyre`, words.fields[`${end}Tyre`], size === '' ? null : size)}
           />
         ))}

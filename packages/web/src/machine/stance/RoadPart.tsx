@@ -20,6 +20,9 @@ export function RoadPart({ view }: { readonly view: StanceView }) {
       {view.steady.map((steady) => (
         <Action key={steady.action} steady={steady} />
       ))}
+      {view.brakeNotes.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
     </section>
   );
 }

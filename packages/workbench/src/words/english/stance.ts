@@ -171,6 +171,7 @@ export const stance = {
     liftsFrom: (wheel: 'rear' | 'front', gain: string) =>
       `the ${wheel} wheel lifts from ${gain} on, grip permitting`,
     staysDown: (wheel: 'rear' | 'front', gain: string) => `the ${wheel} wheel stays down up to ${gain}`,
+    noFork: 'The front is no telescopic fork: what its own arms do to it under the brake is not in it.',
     armUnknown: 'The rear brake is taken to push along the ground only: the swingarm pivot is not known.',
   },
 } as const;
