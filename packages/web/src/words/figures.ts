@@ -170,6 +170,7 @@ export const found = {
   sides: 'Left and right',
   alike: 'alike',
   differ: 'each by itself',
+  single: 'a spring in one leg only',
   side: { single: '', both: 'Both', left: 'LEFT', right: 'RIGHT' },
   spring: 'Spring in it',
   reading: 'Collar reading',

@@ -37,7 +37,8 @@ function endParts(
 ): readonly FigurePart[] {
   const path = `setups.asFound.${end}`;
   const sides = sidesOf(setting);
-  const differ: readonly Figure[] = 'single' in setting ? [] : [sidesChoice(path, setting)];
+  const oneShock = end === 'rear' && 'single' in setting;
+  const differ: readonly Figure[] = oneShock ? [] : [sidesChoice(path, setting, end)];
   return sides.map(([name], i) => ({
     title: [words[end], words.side[name]].filter((part) => part !== '').join(': '),
     figures: [
@@ -60,25 +61,37 @@ function sidesOf(setting: EndSetting | undefined): readonly (readonly [SideName,
   ];
 }
 
-function sidesChoice(path: string, setting: EndSetting): Figure {
+type Sides = 'alike' | 'differ' | 'single';
+
+/** How the sides are told; a fork may have a spring in one leg only, two shocks have one each. */
+function sidesChoice(path: string, setting: EndSetting, end: 'rear' | 'front'): Figure {
+  const steps = path.split('.');
+  const now: Sides = 'both' in setting ? 'alike' : 'single' in setting ? 'single' : 'differ';
+  const ways: readonly Sides[] = end === 'front' ? ['alike', 'differ', 'single'] : ['alike', 'differ'];
   return {
     kind: 'choice',
     path,
     label: words.sides,
-    value: 'both' in setting ? 'alike' : 'differ',
-    choices: [
-      { value: 'alike', word: words.alike },
-      { value: 'differ', word: words.differ },
-    ],
+    value: now,
+    choices: ways.map((value) => ({ value, word: words[value] })),
     change: (document, value) => {
-      const now = sidesOf(at(document, path.split('.')) as EndSetting | undefined);
-      const first = now[0]?.[1];
-      if (first === undefined || (value === 'alike') === (now.length === 1)) return [];
-      return [
-        write(document, path.split('.'), value === 'alike' ? { both: first } : { left: first, right: first }),
-      ];
+      const there = at(document, steps) as EndSetting | undefined;
+      const first = sidesOf(there)[0]?.[1];
+      if (first === undefined || value === now) return [];
+      return [write(document, steps, withSides(value as Sides, first))];
     },
   };
+}
+
+function withSides(sides: Sides, side: Side): EndSetting {
+  switch (sides) {
+    case 'alike':
+      return { both: side };
+    case 'single':
+      return { single: side };
+    case 'differ':
+      return { left: side, right: side };
+  }
 }
 
 function springChoice(job: JobDocument, end: 'rear' | 'front', path: string): Figure {
