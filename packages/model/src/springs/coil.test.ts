@@ -6,6 +6,7 @@ import {
   type CoilEnds,
   type CoilSI,
   coilRate,
+  coilVolume,
   criticalFreeLength,
   freeLength,
   meanDiameter,
@@ -17,6 +18,11 @@ import {
 
 /** The size of a motorcycle shock's spring. */
 const coil: CoilSI = { wire: 0.012, mean: 0.07, active: 5.5, shearModulus: 79.5e9 };
+
+test('a coil displaces the torus of its wire, coil by coil', () => {
+  // 4.5 mm of wire on 30 mm, 40 coils: 40 · π · 30 mm of 15.904 mm² are 59.96 ml.
+  expect(coilVolume(0.0045, 0.03, 40)).toBeCloseTo(59.96e-6, 8);
+});
 
 describe('a coil spring', () => {
   test('of 12 mm wire has the rate that its formula gives by hand', () => {

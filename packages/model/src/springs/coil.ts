@@ -30,6 +30,14 @@ export function meanDiameter(outside: number, wire: number): number {
   return outside - wire;
 }
 
+/**
+ * What the wire displaces [m³]: its section along all its coils, V = (π d²/4) · π D Nt; the pitch adds less than 1 %.
+ * total  coils counted on the spring, Nt. Derived: a torus for each coil (Pappus).
+ */
+export function coilVolume(wire: number, mean: number, total: number): number {
+  return ((Math.PI * wire) / 2) ** 2 * mean * total;
+}
+
 /** Spring index C = D/d [-]; 4 to 12 is usual (10-18). Throws RangeError unless d > 0 and D > d. */
 export function springIndex(coil: CoilSI): number {
   requireAbove('springIndex: wire diameter, m,', coil.wire, 0);

@@ -110,6 +110,20 @@ test('The air gap is told bare, however it was read', () => {
   expect(read.air!.bareGap).toBeCloseTo(0.12 + 45e-6 / area, 9);
 });
 
+test('A gap that was read bare is told as it was read, whatever then stands in the leg', () => {
+  const air = { bore: mm(41), seal: mm(41), gap: mm(130) };
+  const coil = {
+    kind: 'coil',
+    wire: mm(4.5),
+    mean: mm(30),
+    coils: 40,
+    ends: 'closed ground',
+    material: 'chrome silicon',
+  };
+  const { air: told } = fork([`${FORK}.air`, air], ['springs.fork.rate', coil]);
+  expect(told!.bareGap).toBeCloseTo(0.13, 12);
+});
+
 function fork(...changes: readonly Change[]): ForkDocument {
   const planned = planJob(tourerWith(...changes));
   if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join('\n'));

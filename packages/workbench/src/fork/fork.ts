@@ -7,7 +7,9 @@ import { springAt } from '@sagwright/model/springs/spring';
 import { strokeBare } from '@sagwright/model/statics/bareLeg';
 import { strutAt } from '@sagwright/model/statics/endAt';
 import { ATMOSPHERE, type EndSI } from '@sagwright/model/statics/machine';
+import { type LegLevel, legLevel } from '../inputs/legAir.ts';
 import { sidesOf } from '../inputs/sides.ts';
+import { takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import type { Strut } from '../result/document.ts';
 import { readAt, type Standing } from '../why/standing.ts';
@@ -27,11 +29,12 @@ export function forkOf(planned: JobPlan): ForkDocument | null {
   const { front } = machine;
   if (front.kinematics.kind !== 'fork') return null;
   const alone = standingShown(planned, null, 'asFound');
+  const level = front.struts[0]!.gas === null ? null : levelOf(planned, front.strokeMax);
   return {
     legs: legsOf(planned, front),
-    air: airOf(planned, front),
+    air: level === null ? null : airOf(front, level),
     oilStep: OIL_STEP,
-    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(planned, alone, i / STEPS)),
+    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(planned, alone, level, i / STEPS)),
   };
 }
 
@@ -60,30 +63,28 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
   });
 }
 
-function airOf(planned: JobPlan, { struts, strokeMax }: EndSI): ForkAirDocument | null {
+function airOf({ struts, strokeMax }: EndSI, { gap }: LegLevel): ForkAirDocument | null {
   const gas = struts[0]!.gas;
   if (gas === null) return null;
-  const left = ((gas.volume - gas.area * strokeMax) * struts.length) / LEGS;
-  const solid = figureAt(planned, 'springVolume') + figureAt(planned, 'spacerVolume');
-  return { bareGap: (left + solid) / boreOf(planned), left };
+  return { bareGap: gap, left: ((gas.volume - gas.area * strokeMax) * struts.length) / LEGS };
 }
 
-/** A figure of the air that went into the sum; 0 where none did. */
-function figureAt({ inputs }: JobPlan, name: string): number {
-  return inputs.figures.get(`machine.front.fork.air.${name}`)?.value ?? 0;
+/** How each leg is filled, by the figures that went into the sum. */
+function levelOf({ job, inputs }: JobPlan, strokeMax: number): LegLevel {
+  const take = takeAgain(inputs.figures, '', 0);
+  return legLevel({ job, take, problems: [], notes: [] }, job.machine.front.fork, strokeMax);
 }
 
-/** Section of the bore that the oil stands in [m²]; where one diameter stands for both it is the seal's. */
-function boreOf(planned: JobPlan): number {
-  const bore = figureAt(planned, 'bore');
-  return (Math.PI / 4) * (bore > 0 ? bore : figureAt(planned, 'seal')) ** 2;
-}
-
-function stepDocument(planned: JobPlan, alone: Standing | null, share: number): ForkStepDocument {
+function stepDocument(
+  planned: JobPlan,
+  alone: Standing | null,
+  level: LegLevel | null,
+  share: number,
+): ForkStepDocument {
   const { front, geometry } = planned.inputs.question.machine;
   const stroke = share * front.strokeMax;
   const { struts } = front;
-  const bore = boreOf(planned);
+  const step = level === null ? 0 : level.bore * OIL_STEP;
   return {
     stroke,
     travel: wheelTravelAt(front, geometry.rake, stroke),
@@ -92,8 +93,8 @@ function stepDocument(planned: JobPlan, alone: Standing | null, share: number): 
     rubber: sumOver(struts, rubberForce, stroke),
     topOut: sumOver(struts, topOutForce, stroke),
     whole: readAlong(front, alone, share, wholeForce),
-    airMoreOil: airWithOil(front, stroke, bore * OIL_STEP),
-    airLessOil: airWithOil(front, stroke, -bore * OIL_STEP),
+    airMoreOil: airWithOil(front, stroke, step),
+    airLessOil: airWithOil(front, stroke, -step),
   };
 }
 

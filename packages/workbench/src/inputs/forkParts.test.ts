@@ -103,6 +103,21 @@ describe('Air in the fork', () => {
     expect(known.inputs.notes.map(({ code }) => code)).not.toContain('spring volume not known');
   });
 
+  test('loses what the spring displaces by its own wire, where it was measured as a coil', () => {
+    const coil = {
+      kind: 'coil',
+      wire: mm(4.5),
+      mean: mm(30),
+      coils: 40,
+      ends: 'closed ground',
+      material: 'chrome silicon',
+    };
+    const known = planned(air({}), ['springs.fork.rate', coil]);
+    // 40 · π · 30 mm of wire, 15.904 mm² thick: 59.96 ml.
+    expect(volume(known)).toBeCloseTo(bore * 0.125 - 59.96e-6, 8);
+    expect(known.inputs.notes.map(({ code }) => code)).not.toContain('spring volume not known');
+  });
+
   test('read with them in it has as much as is above the oil, but for what of them stands there', () => {
     const read = planned(air({ readWith: 'spring and spacer', springVolume: ml(50), spacerVolume: ml(10) }));
     // Where the stack is not known nine tenths of them are under the oil: 6 ml stand in the air.

@@ -3,7 +3,9 @@ import { forkAir, type GasSI } from '@sagwright/model/dampers/gas';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
 import type { Fork, TrappedAir } from '@sagwright/records/schema/fork';
 import { type Desk, impossible, note } from './desk.ts';
+import { sidesOf } from './sides.ts';
 import { columnInLeg } from './springStack.ts';
+import { wireVolume } from './springs.ts';
 import { circle, SETTLED } from './struts.ts';
 
 const PATH = 'machine.front.fork.air';
@@ -14,9 +16,8 @@ const LEAST_SHARE = 0.05;
 /** Air of each fork leg; assumed where nobody said, null where there is none. */
 export function legAir(desk: Desk, fork: Fork | undefined, stroke: number): GasSI | null {
   if (fork?.air === 'none') return null;
-  const { bore, seal } = sectionsOf(desk, fork);
-  const read = desk.take.orAssumed(`${PATH}.gap`, fork?.air?.gap, 'airGap', 'airGap');
-  const air = fork?.air === undefined ? bore * read : airVolume(desk, fork, fork.air, bore, read, stroke);
+  const { bore, seal, gap, solid } = legLevel(desk, fork, stroke);
+  const air = airLeft(bore, gap, solid);
   if (!(air > LEAST_SHARE * seal * stroke)) {
     impossible(
       desk,
@@ -28,16 +29,22 @@ export function legAir(desk: Desk, fork: Fork | undefined, stroke: number): GasS
   return forkAir(bore, seal, air / bore, stroke, pressureOf(desk, fork?.air), 1);
 }
 
-/** Air left in a leg fully in [m³]. */
-function airVolume(
-  desk: Desk,
-  fork: Fork,
-  typed: TrappedAir,
-  bore: number,
-  read: number,
-  stroke: number,
-): number {
+/** How a leg is filled: its sections [m²], the air gap with nothing in it [m], and what stands in it [m³]. */
+export interface LegLevel {
+  readonly bore: number;
+  readonly seal: number;
+  readonly gap: number;
+  readonly solid: number;
+}
+
+/** The level of each leg as it is now, however its gap was read. */
+export function legLevel(desk: Desk, fork: Fork | undefined, stroke: number): LegLevel {
   const { take } = desk;
+  const typed = fork?.air === 'none' ? undefined : fork?.air;
+  const sections = sectionsOf(desk, fork);
+  const { bore } = sections;
+  const read = take.orAssumed(`${PATH}.gap`, typed?.gap, 'airGap', 'airGap');
+  if (fork === undefined || typed === undefined) return { ...sections, gap: read, solid: 0 };
   const { spring, spacer } = volumesOf(desk, typed);
   const bare = bareGap(read, bore, immersedOf(desk, fork, typed, { spring, spacer, gap: read, stroke }));
   const { oil } = typed;
@@ -46,12 +53,12 @@ function airVolume(
       ? 0
       : take.known(`${PATH}.oil.filled`, oil.filled, 'oil') -
         take.known(`${PATH}.oil.gapIsFor`, oil.gapIsFor, 'oil');
-  return airLeft(bore, gapWithOil(bare, bore, more), spring + spacer);
+  return { ...sections, gap: gapWithOil(bare, bore, more), solid: spring + spacer };
 }
 
 /**
- * What spring and spacer displace [m³]. Where the gap was read with them in the leg they are assumed if nobody said; read with
- * neither they are left out, which is said: the air then counts as more than it is.
+ * What spring and spacer displace [m³]: as typed, a spring also by its wire. Where the gap was read with them in the leg they are
+ * assumed if nobody said; read with neither they are left out, which is said: the air then counts as more than it is.
  */
 function volumesOf(desk: Desk, air: TrappedAir): { readonly spring: number; readonly spacer: number } {
   const { take } = desk;
@@ -61,8 +68,19 @@ function volumesOf(desk: Desk, air: TrappedAir): { readonly spring: number; read
     if (typed === undefined && !stood) return 0;
     return take.orAssumed(`${PATH}.${name}`, typed, 'displaced', name);
   };
-  if (!stood && air.springVolume === undefined) note(desk, 'spring volume not known', PATH);
-  return { spring: of('springVolume'), spacer: of('spacerVolume') };
+  const byWire = air.springVolume === undefined ? fittedWireVolume(desk) : null;
+  if (!stood && air.springVolume === undefined && byWire === null) {
+    note(desk, 'spring volume not known', PATH);
+  }
+  return { spring: byWire ?? of('springVolume'), spacer: of('spacerVolume') };
+}
+
+/** What the first fitted spring displaces, where it was measured as a coil [m³]. */
+function fittedWireVolume(desk: Desk): number | null {
+  const setting = desk.job.setups.asFound.front;
+  if (setting === undefined) return null;
+  const { spring } = sidesOf(setting, 2)[0]!.side;
+  return wireVolume(desk, spring, desk.job.springs[spring]!);
 }
 
 interface InLeg {

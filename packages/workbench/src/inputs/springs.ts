@@ -1,4 +1,4 @@
-import { activeCoils, coilRate, meanDiameter, solidLength } from '@sagwright/model/springs/coil';
+import { activeCoils, coilRate, coilVolume, meanDiameter, solidLength } from '@sagwright/model/springs/coil';
 import { type ShearModulus, shearModuli } from '@sagwright/model/springs/shearModulus';
 import type { SpringSI } from '@sagwright/model/springs/spring';
 import { siOf } from '@sagwright/records/schema/quantity';
@@ -49,15 +49,20 @@ export function solidLengthOf(desk: Desk, id: string, spring: Spring): number | 
   return solidLength(spring.rate.coils, spring.rate.ends, siOf(spring.rate.wire));
 }
 
+/** What a spring displaces by its own wire [m³]; null where it was not measured as a coil. */
+export function wireVolume(desk: Desk, id: string, { rate }: Spring): number | null {
+  if (rate.kind !== 'coil') return null;
+  const path = `springs.${id}.rate`;
+  const wire = desk.take.known(`${path}.wire`, rate.wire, 'wire');
+  return coilVolume(wire, meanOf(desk, path, rate, wire), rate.coils);
+}
+
 type Coil = Extract<SpringRate, { kind: 'coil' }>;
 
 function rateOfCoil(desk: Desk, path: string, coil: Coil): number {
   const { take } = desk;
   const wire = take.known(`${path}.wire`, coil.wire, 'wire');
-  const mean =
-    coil.mean === undefined
-      ? meanDiameter(take.known(`${path}.outside`, coil.outside!, 'coilDiameter'), wire)
-      : take.known(`${path}.mean`, coil.mean, 'coilDiameter');
+  const mean = meanOf(desk, path, coil, wire);
   const active = activeCoils(coil.coils, coil.ends);
   const modulus = modulusOf(coil.material, wire);
   const why = `shear modulus ${(modulus.value / 1e9).toFixed(1)} GPa: ${modulus.material}, ${modulus.source}`;
@@ -71,6 +76,12 @@ function rateOfCoil(desk: Desk, path: string, coil: Coil): number {
     return 1e4;
   }
   return share * coilRate({ wire, mean, active, shearModulus: modulus.value });
+}
+
+function meanOf({ take }: Desk, path: string, { mean, outside }: Coil, wire: number): number {
+  return mean === undefined
+    ? meanDiameter(take.known(`${path}.outside`, outside!, 'coilDiameter'), wire)
+    : take.known(`${path}.mean`, mean, 'coilDiameter');
 }
 
 /** Music wire goes by its diameter; the rest have one row each. */
