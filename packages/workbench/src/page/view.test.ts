@@ -54,3 +54,11 @@ function viewWith(...changes: readonly Change[]): PageView {
   if (!planned.ok) throw new Error(JSON.stringify(planned.problems));
   return pageView(planned, unitsFor('metric', planned.job, '.'));
 }
+
+test('on longer shocks the wheel is drawn where it then is in the body: further out by their leverage', () => {
+  const { loads } = viewWith(['choice', { shockLength: { value: 8, unit: 'mm' } }]);
+  const { planned, asFound } = loads.find(({ id }) => id === 'both')!;
+  // 8 mm of shock, 1.12 mm of wheel for each: 8.96 mm between the travel from its own stop and that of the drawing.
+  expect(planned!.rear!.restMm - 1000 * planned!.state![2]).toBeCloseTo(8.96, 9);
+  expect(asFound.rear!.restMm - 1000 * asFound.state![2]).toBeCloseTo(0, 9);
+});

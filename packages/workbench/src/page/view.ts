@@ -122,7 +122,7 @@ function loadView(
   const stand = (of: Stand, attitude: StandView['attitude']): StandView =>
     standView(of, machine, carried.load, attitude, units);
   const set = plan.planned.loadCases.find((each) => each.loadCase === id)!;
-  const isSet = set.rear !== null || set.front !== null;
+  const isSet = set.rear !== null || set.front !== null || inputs.question.chosen !== undefined;
   const posture = isSet ? postureOf(planned, id, set.stand, 'planned') : null;
   const asFound = stand(result.asFound, attitudeViews(found, null, units));
   return {
@@ -134,11 +134,25 @@ function loadView(
     weighed: 'scales' in loadCase,
     things: thingViews(planned, id, result, units),
     asFound,
-    planned: isSet ? stand(set.stand, attitudeViews(posture, found, units)) : null,
+    planned: isSet
+      ? drawnFrom(inputs.question, stand(set.stand, attitudeViews(posture, found, units)))
+      : null,
     limits: limitViews(planned, result.limits, units),
     refused: result.refused,
     messages: messageViews(planned, result, units),
   };
+}
+
+/**
+ * A stand of the machine on another shock length or clamp height, its travels counted as found for the drawing, which has the machine
+ * as found: so that each wheel is drawn where it is in the body.
+ */
+function drawnFrom({ machine, chosen }: PlanQuestion, stand: StandView): StandView {
+  if (chosen === undefined || stand.state === null) return stand;
+  const [heave, pitch, rear, front] = stand.state;
+  const shift = (end: 'rear' | 'front'): number =>
+    chosen.machine[end].referenceTravel - machine[end].referenceTravel;
+  return { ...stand, state: [heave, pitch, rear - shift('rear'), front - shift('front')] };
 }
 
 function postureOf(
