@@ -71,4 +71,3 @@ export function sizeFigures(size: string): {
 
 export type StancePoint = Immutable<z.infer<typeof stancePoint>>;
 export type Raised = Immutable<z.infer<typeof raised>>;
-export type Steady = Immutable<z.infer<typeof steady>>;

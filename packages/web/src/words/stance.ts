@@ -5,7 +5,6 @@ export const stance = {
   title: 'How it stands and steers',
   alone: 'Machine alone, as found',
   working: 'Working it out …',
-  noRest: 'The machine finds no rest there.',
   figures: 'Figures',
   head: { asFound: 'as found', planned: 'planned', change: 'change' },
   openUp: (name: string, of: string) => `Open up: ${name}, ${of}`,
@@ -29,7 +28,6 @@ export const stance = {
   didAsFound: 'stands as found again',
   road: 'Braked and driven',
   roadNote: 'Held steadily on level ground, no wind.',
-  action: { braking: 'Braked', driving: 'Driven' },
   look: { braking: 'Look at braking', driving: 'Look at driving' },
   noLook: { braking: 'Leave braking out', driving: 'Leave driving out' },
   steady: {

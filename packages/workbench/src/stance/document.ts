@@ -77,7 +77,7 @@ export type SteadyDocument =
       readonly pitch: Figure;
     });
 
-export type SteadyNeed = 'deceleration' | 'thrust' | 'drive' | 'pivot' | 'rest';
+export type SteadyNeed = 'deceleration' | 'thrust' | 'drive' | 'pivot';
 
 interface SteadyFigures {
   readonly action: 'braking' | 'driving';

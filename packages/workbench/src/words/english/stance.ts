@@ -156,7 +156,6 @@ export const stance = {
       thrust: 'figure needed: an acceleration or a thrust',
       drive: 'figure needed: how the rear wheel is driven',
       pivot: 'figure needed: place of the swingarm pivot',
-      rest: 'the machine does not rest so',
     } satisfies { readonly [N in SteadyNeed]: string },
     notFound: 'no steady stand was found so',
     lifts: {
