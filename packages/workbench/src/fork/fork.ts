@@ -72,7 +72,7 @@ function airOf({ struts, strokeMax }: EndSI, { gap }: LegLevel): ForkAirDocument
 /** How each leg is filled, by the figures that went into the sum. */
 function levelOf({ job, inputs }: JobPlan, strokeMax: number): LegLevel {
   const take = takeAgain(inputs.figures, '', 0);
-  return legLevel({ job, take, problems: [], notes: [] }, job.machine.front.fork, strokeMax);
+  return legLevel({ job, take, tape: null, problems: [], notes: [] }, job.machine.front.fork, strokeMax);
 }
 
 function stepDocument(

@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Take } from './take.ts';
+import type { FittedTape } from './tapeFitted.ts';
 
 /** What cannot be computed with, and why, with the path of the field that caused it. */
 export interface InputProblem {
@@ -41,6 +42,8 @@ export type NoteCode =
 export interface Desk {
   readonly job: JobDocument;
   readonly take: Take;
+  /** The curve through taped points, fitted once; null where the rear was not taped. */
+  readonly tape: FittedTape | null;
   readonly problems: InputProblem[];
   readonly notes: Note[];
 }

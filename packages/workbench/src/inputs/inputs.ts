@@ -24,6 +24,7 @@ import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
+import { tapeOf } from './tapeFitted.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
 
 /** A job made into a question for the physics, with every figure that went into it. */
@@ -57,7 +58,7 @@ export function inputsOf(job: JobDocument): InputsResult {
   const take = takeFrom();
   const problems: InputProblem[] = [];
   const notes: Note[] = [];
-  const desk: Desk = { job, take, problems, notes };
+  const desk: Desk = { job, take, tape: tapeOf(job), problems, notes };
   const parts = partsOf(job);
   const converted = convert(desk, parts);
   if (problems.length > 0) return { ok: false, problems };

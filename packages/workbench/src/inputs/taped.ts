@@ -1,44 +1,19 @@
 import { type RatioSI, strokeAt, travelOnCubic } from '@sagwright/model/rear/kinematics';
-import { fitTaped, type TapedFit } from '@sagwright/model/rear/tapedFit';
+import type { TapedFit } from '@sagwright/model/rear/tapedFit';
 import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
-import type { Travel } from '@sagwright/records/schema/machine';
-import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import type { Shock } from '@sagwright/records/schema/struts';
-import { differenceToSI } from '@sagwright/records/units';
 import { type Desk, impossible, note } from './desk.ts';
 import { LEAST_RATIO } from './leastRatio.ts';
 import { takeLengthened } from './shockLength.ts';
-import { defaultWidth } from './widths.ts';
+import type { FittedTape } from './tapeFitted.ts';
 
 const PATH = 'machine.rear.travel';
-
-type Taped = Extract<Travel, { kind: 'taped' }>;
-
-/** Taped points with their curve, in the order in which the wheel rises; ids as in the job. */
-export interface FittedTape {
-  readonly ids: readonly string[];
-  readonly wheel: readonly number[];
-  readonly fit: TapedFit;
-}
-
-/** The smooth curve through taped points, however they were taped: from the bottom up, from the top down, or down to the first height once more. */
-export function tapeFitted({ points }: Taped): FittedTape {
-  const rising = Object.entries(points).sort(([, a], [, b]) => siOf(a.wheel) - siOf(b.wheel));
-  const wheel = rising.map(([, point]) => siOf(point.wheel));
-  const length = rising.map(([, point]) => siOf(point.shock));
-  const slope = (length.at(-1)! - length[0]!) / (wheel.at(-1)! - wheel[0]!);
-  const weight = rising.map(
-    ([, point]) => 1 / (deviation(point.shock) ** 2 + (slope * deviation(point.wheel)) ** 2),
-  );
-  return { ids: rising.map(([id]) => id), wheel, fit: fitTaped(wheel, length, weight) };
-}
 
 /**
  * How the wheel moves the shock by taped points: a fitted curve, counted from where the shock is fully out. The doubt of its slope,
  * bend and twist there goes on along axes that do not hang together (Cholesky factor of their covariance).
  */
-export function tapedKinematics(desk: Desk, travel: Taped, shock: Shock): RatioSI {
-  const { ids, wheel, fit } = tapeFitted(travel);
+export function tapedKinematics(desk: Desk, { ids, wheel, fit }: FittedTape, shock: Shock): RatioSI {
   for (const { point } of fit.misread) note(desk, 'taped point left out', `${PATH}.points.${ids[point]!}`);
   const start = startOfTaped(desk, shock, wheel[0]!, fit);
   const central = curveAt(fit, start);
@@ -129,13 +104,4 @@ function startOfTaped(desk: Desk, shock: Shock, lowest: number, fit: TapedFit): 
     `Length of the shock: ${(extended * 1000).toFixed(1)} mm fully out, but on the curve through the taped points it never gets so long. Check the length, and tape with the wheel further out.`,
   );
   return lowest;
-}
-
-function deviation(typed: Quantity<'length'>): number {
-  const width = typed.plusMinus ?? defaultWidth('tape', typed.origin);
-  const half =
-    width.unit === '%'
-      ? (Math.abs(siOf(typed)) * width.value) / 100
-      : differenceToSI(width.value, width.unit);
-  return Math.max(half, 1e-5) / HALF_WIDTH_90;
 }

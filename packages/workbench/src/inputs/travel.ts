@@ -24,7 +24,7 @@ export function rearKinematics(desk: Desk, travel: Exclude<Travel, Points>, shoc
     case 'table':
       return tableKinematics(desk, travel, shock);
     case 'taped':
-      return tapedKinematics(desk, travel, shock);
+      return tapedKinematics(desk, desk.tape!, shock);
   }
 }
 

@@ -3,7 +3,7 @@ import { format, formatFigure, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
-import { tapeFitted } from '../inputs/taped.ts';
+import { tapeOf } from '../inputs/tapeFitted.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import { words } from './catalogue.ts';
@@ -87,7 +87,7 @@ function tapedWords({ job }: JobPlan, path: string, units: Units): readonly [whe
   const { travel } = job.machine.rear;
   if (travel.kind !== 'taped')
     throw new RangeError(`tapedWords: a rear known as ${travel.kind}; it must be taped`);
-  const { ids, fit } = tapeFitted(travel);
+  const { ids, fit } = tapeOf(job)!;
   const id = path.split('.').at(-1)!;
   const { off } = fit.misread.find(({ point }) => ids[point] === id)!;
   return [formatQuantity(travel.points[id]!.wheel, units), format(Math.abs(off), 'length', units)];
