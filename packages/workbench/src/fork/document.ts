@@ -1,5 +1,5 @@
 import type { Figure } from '@sagwright/model/plan/answer';
-import type { Strut } from '../result/document.ts';
+import type { Strut } from '../inputs/sides.ts';
 
 /** What works in the fork, as found: along its stroke, and what more or less oil would change. SI; forces along the tubes, both legs together. */
 export interface ForkDocument {

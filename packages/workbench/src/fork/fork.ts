@@ -8,10 +8,9 @@ import { strokeBare } from '@sagwright/model/statics/bareLeg';
 import { strutAt } from '@sagwright/model/statics/endAt';
 import { ATMOSPHERE, type EndSI } from '@sagwright/model/statics/machine';
 import { type LegLevel, legLevel } from '../inputs/legAir.ts';
-import { sidesOf } from '../inputs/sides.ts';
+import { type Strut, sidesOf } from '../inputs/sides.ts';
 import { takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
-import type { Strut } from '../result/document.ts';
 import { readAt, type Standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
 import type { ForkAirDocument, ForkDocument, ForkStepDocument, LegDocument } from './document.ts';
@@ -40,7 +39,8 @@ export function forkOf(planned: JobPlan): ForkDocument | null {
 
 function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDocument[] {
   const setting = job.setups.asFound.front;
-  const names = setting === undefined ? ['both'] : sidesOf(setting, struts.length).map(({ path }) => path);
+  const names: readonly Strut[] =
+    setting === undefined ? ['both'] : sidesOf(setting, struts.length).map(({ path }) => path);
   return struts.flatMap((strut, i): LegDocument[] => {
     const name = names[i];
     // Two legs that are alike are told once.
@@ -48,7 +48,7 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
     const pressed = strokeBare(strut, strokeMax);
     return [
       {
-        strut: name as Strut,
+        strut: name,
         preload: strut.preload,
         topOut:
           strut.topOut === null

@@ -14,6 +14,7 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { Dimension } from '@sagwright/records/units';
 import type { ForkDocument } from '../fork/document.ts';
 import type { Note } from '../inputs/desk.ts';
+import type { Strut } from '../inputs/sides.ts';
 import type { ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
@@ -185,8 +186,6 @@ export interface SettingDocument {
     readonly steps: number | null;
   }[];
 }
-
-export type Strut = 'left' | 'right' | 'both' | 'single';
 
 export type SettingAt =
   | { readonly reading: number }

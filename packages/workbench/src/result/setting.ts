@@ -4,8 +4,9 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { EndSetting } from '@sagwright/records/schema/setups';
 import { quarter } from '../format/turns.ts';
+import type { Strut } from '../inputs/sides.ts';
 import type { JobPlan } from '../path.ts';
-import type { SettingAt, SettingDocument, Strut } from './document.ts';
+import type { SettingAt, SettingDocument } from './document.ts';
 import type { End } from './inView.ts';
 
 /** The adjuster of an end as the job describes it. */

@@ -1,5 +1,5 @@
 import type { JobDocument } from '@sagwright/records/schema';
-import type { Strut } from '../result/document.ts';
+import type { Strut } from '../inputs/sides.ts';
 import { words } from './catalogue.ts';
 
 /** Names as the technician typed them, quoted so that they stand out of a sentence. */
