@@ -20,7 +20,7 @@ const TOLD = 'sagwright-told-may-be-cleared';
  * itself is said once on this device, and stays on the strip.
  */
 export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps) {
-  const saving = useSyncExternalStore(keeper.subscribe, keeper.state);
+  const saving = useRest(useSyncExternalStore(keeper.subscribe, keeper.state));
   const [understood, setUnderstood] = useState<Saving | null>(() =>
     remembered(TOLD) === null ? null : 'may be cleared',
   );
@@ -54,6 +54,13 @@ export function KeepingNotice({ keeper, onToFile, onShowIt }: KeepingNoticeProps
       )}
     </div>
   );
+}
+
+/** How the job was kept when that last came to rest: what is said stays while the next act is being kept, and the page stays where it is. */
+function useRest(saving: Saving): Saving {
+  const [rest, setRest] = useState(saving);
+  if (saving !== 'keeping' && saving !== rest) setRest(saving);
+  return saving === 'keeping' ? rest : saving;
 }
 
 function isWorded(saving: Saving): saving is keyof typeof words.says {

@@ -3,7 +3,10 @@ import type { TextMark } from './lettering.ts';
 
 const ANCHORS = { start: 'start', middle: 'middle', end: 'end' } as const;
 
-/** Texts of a drawing, where they were laid out. Each is known by its place among them: when a figure changes, its text is moved and rewritten. */
+/**
+ * Texts of a drawing, where they were laid out, to the whole px. Each is known by its place among them: when a figure changes, its
+ * text is moved and rewritten. Moved by a transform, which lays no letters out anew.
+ */
 export function Lettering({ texts, className }: { texts: readonly TextMark[]; className?: string }) {
   return createElement(Fragment, null, ...texts.map((mark) => letters(mark, className)));
 }
@@ -12,8 +15,7 @@ function letters(mark: TextMark, className: string | undefined) {
   return (
     <text
       className={className === undefined ? 'lettering' : `lettering ${className}`}
-      x={mark.x}
-      y={mark.y}
+      transform={`translate(${Math.round(mark.x)} ${Math.round(mark.y)})`}
       fontSize={mark.size}
       fontWeight={mark.bold ? 700 : 400}
       textAnchor={ANCHORS[mark.align]}

@@ -1,6 +1,7 @@
 import type { LoadView, PictureView } from '@sagwright/workbench/page/shapes';
 import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { memo, useMemo } from 'react';
+import { useSame } from '../app/useSame.ts';
 import { useWidth } from '../app/useWidth.ts';
 import { SideView } from '../drawings/side/SideView.tsx';
 import { sideView } from '../drawings/side/sideView.ts';
@@ -25,7 +26,7 @@ export const Picture = memo(function Picture({ picture, load, shown, sheet, onSh
     () => sideViewInput(picture, load, shown, selected),
     [picture, load, shown, selected],
   );
-  const marks = useMemo(() => sideView(input, { width, height }), [input, width, height]);
+  const marks = useSame(useMemo(() => sideView(input, { width, height }), [input, width, height]));
   const select = (id: string): void => onSheet(id === selected ? null : { kind: 'thing', id });
   return (
     <div ref={ref} className="picture" style={{ minBlockSize: height }}>

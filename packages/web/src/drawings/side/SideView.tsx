@@ -2,7 +2,7 @@ import { Lettering } from '../Lettering.tsx';
 import { textBox } from '../lettering.ts';
 import { AxleLoads } from './AxleLoads.tsx';
 import { hatchMarks } from './ground.ts';
-import { ShapePaint } from './ShapePaint.tsx';
+import { LayerPaint } from './LayerPaint.tsx';
 import { type DotMark, dashedSentences, type SideViewMarks, sideViewSentence } from './sideView.ts';
 import type { SideViewInput } from './sideViewInput.ts';
 import type { TagMark } from './tagMarks.ts';
@@ -25,7 +25,7 @@ export function SideView({ input, marks, onSelect }: SideViewProps) {
     <figure className="drawing side-view" style={{ width, height }}>
       <svg width={width} height={height} aria-hidden="true">
         <path className="side-ground-hatch" d={hatchMarks(width, groundY)} />
-        <ShapePaint shapes={marks.shapes} />
+        <LayerPaint layers={marks.layers} />
         <path className="side-ground" d={`M4 ${groundY}H${width - 4}`} />
         {marks.massCentre !== null && <MassCentre x={marks.massCentre.x} y={marks.massCentre.y} />}
         {marks.tags.map((tag) => (

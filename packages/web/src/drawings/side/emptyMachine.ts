@@ -1,5 +1,5 @@
 import { type Corner, pathThrough } from './pen.ts';
-import type { Shape } from './shapes.ts';
+import type { Layer, Shape } from './shapes.ts';
 import type { BodyPoint } from './sideViewInput.ts';
 import type { WheelMark } from './wheelShapes.ts';
 
@@ -38,14 +38,14 @@ const FORK: readonly Corner[] = [
 ];
 
 /** Two wheels and one line over them, all dashed: a picture that says it is not true yet. */
-export function emptyShapes(
+export function emptyLayers(
   width: number,
   groundY: number,
 ): {
   readonly pxPerMm: number;
   readonly rearWheel: WheelMark;
   readonly frontWheel: WheelMark;
-  readonly shapes: readonly Shape[];
+  readonly layers: readonly Layer[];
 } {
   const pxPerMm = Math.min((width - 48) / (WHEELBASE + 2 * RADIUS), (groundY - 24) / HEIGHT);
   const radius = RADIUS * pxPerMm;
@@ -73,12 +73,17 @@ export function emptyShapes(
     pxPerMm,
     rearWheel,
     frontWheel,
-    shapes: [
-      ring(rearWheel),
-      ring(frontWheel),
-      dashed(pathThrough(OUTLINE, plot)),
-      dashed(pathThrough(ARM, plot, true)),
-      dashed(pathThrough(FORK, plot, true)),
+    layers: [
+      {
+        stand: { at: { x: 0, y: 0 }, turned: 0 },
+        shapes: [
+          ring(rearWheel),
+          ring(frontWheel),
+          dashed(pathThrough(OUTLINE, plot)),
+          dashed(pathThrough(ARM, plot, true)),
+          dashed(pathThrough(FORK, plot, true)),
+        ],
+      },
     ],
   };
 }

@@ -29,6 +29,8 @@ const MARGIN = 8;
 const FILLED_MOST = 0.86;
 const STEPS_MOST = 14;
 const STEP = 0.04;
+/** Scales go by this much [px per mm], so that the picture does not grow and shrink with every kilogram. */
+const SCALE_STEP = 0.001;
 /** How far the picture may be moved aside, as parts of the air at that side; not at all comes first. */
 const SHIFTS = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1] as const;
 
@@ -48,7 +50,7 @@ export function fit(scene: Scene, width: number, groundY: number, tag: TagSize, 
   const enough = ({ slots: free }: Fitted) => free.length >= scene.dots.length;
   let fallback: Fitted | null = null;
   for (let step = 0; step < STEPS_MOST; step += 1) {
-    const pxPerMm = bounds.largest * (1 - step * STEP);
+    const pxPerMm = Math.floor((bounds.largest * (1 - step * STEP)) / SCALE_STEP) * SCALE_STEP;
     const [least, most] = bounds.leftOf(pxPerMm);
     const middle = clamp(width / 2 - scene.middleMm * pxPerMm, least, most);
     const obstacles = scene.solids.map((solid) => obstacle(solid, { pxPerMm, left: 0, groundY }));

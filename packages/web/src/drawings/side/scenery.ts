@@ -8,11 +8,11 @@ import { type Landmarks, landmarksOf } from './landmarks.ts';
 import { carrierShapes, type Parcel, parcelShapes, parcelsOf, stayShapes } from './luggage.ts';
 import { type Figure, figureExtent, passengerFigure, riderFigure, seatUnder } from './people.ts';
 import { footRest, personShapes } from './personShapes.ts';
-import type { Shape } from './shapes.ts';
+import type { Layer, Shape } from './shapes.ts';
 import { eyesOf, shockShapes } from './shock.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
-import { frontAxle, rearAxle, standing } from './standing.ts';
-import { guardShape, type WheelMark, wheelShapes } from './wheelShapes.ts';
+import { bodyStand, type Frame, frontAxle, inBody, rearAxle, standing } from './standing.ts';
+import { AXLE, guardShape, type WheelMark, wheelLayer } from './wheelShapes.ts';
 
 interface Seated {
   readonly figure: Figure;
@@ -105,36 +105,50 @@ export function solidsOf(scenery: Scenery, { stance }: SideViewInput): readonly 
   ];
 }
 
-/** All shapes, in the order in which they are painted. */
-export function sceneryShapes(
+/** All that is painted, in its order: the body as one that sinks and nods, each wheel on the ground. */
+export function sceneryLayers(
   scenery: Scenery,
   input: SideViewInput,
-  sheet: Sheet,
+  frame: Frame,
   rearWheel: WheelMark,
   frontWheel: WheelMark,
-): readonly Shape[] {
+): readonly Layer[] {
   const { build, landmarks, people, parcels } = scenery;
+  const { pxPerMm } = frame;
+  const sheet: Sheet = { plot: (point) => inBody(point, pxPerMm), pxPerMm };
+  const stand = bodyStand(input.stance, frame);
+  const inBodyAre = (...shapes: readonly Shape[]): Layer => ({ stand, shapes });
   const inFront = new Set<Parcel['place']>(['tank bag', 'side cases']);
   const shapesFor = (some: readonly Parcel[]) => some.flatMap((parcel) => parcelShapes(parcel, sheet));
-  const px = (mm: number) => mm * sheet.pxPerMm;
-  const rearMiddle = sheet.plot({ xMm: 0, heightMm: build.rearRadiusMm + 30 });
   const hasFuel = input.carried.some((thing) => thing.kind === 'fuel');
   return [
-    ...carrierShapes(input.carried, parcels, landmarks, sheet),
-    ...stayShapes(parcels, build, landmarks, sheet),
-    ...wheelShapes(rearWheel, isGuess(build, 'rear tyre')),
-    guardShape(rearMiddle, px(build.rearRadiusMm + 4), px(build.rearRadiusMm + 62), -1.5, 0.5),
-    ...wheelShapes(frontWheel, isGuess(build, 'front tyre')),
-    guardShape(frontWheel.axle, frontWheel.radius - px(14), frontWheel.radius + px(34), -1.35, 0.62),
-    ...engineShapes(build, landmarks, sheet),
-    ...chassisShapes(build, scenery.rear, scenery.front, sheet),
-    ...bodyShapes(build, landmarks, hasFuel, sheet),
-    ...shapesFor(parcels.filter((parcel) => !inFront.has(parcel.place))),
-    ...shapesFor(parcels.filter((parcel) => inFront.has(parcel.place))),
-    ...people.flatMap(({ figure, isRider }) => [
-      ...(isRider ? [] : [footRest(figure, sheet)]),
-      ...personShapes(figure, sheet),
-    ]),
-    ...shockShapes(eyesOf(build, scenery.rear, input.stance.shockStrokeMm), sheet),
+    inBodyAre(
+      ...carrierShapes(input.carried, parcels, landmarks, sheet),
+      ...stayShapes(parcels, build, landmarks, sheet),
+    ),
+    wheelLayer(rearWheel, isGuess(build, 'rear tyre')),
+    inBodyAre(rearGuard(build, sheet)),
+    wheelLayer(frontWheel, isGuess(build, 'front tyre'), frontGuard(frontWheel, pxPerMm)),
+    inBodyAre(
+      ...engineShapes(build, landmarks, sheet),
+      ...chassisShapes(build, scenery.rear, scenery.front, sheet),
+      ...bodyShapes(build, landmarks, hasFuel, sheet),
+      ...shapesFor(parcels.filter((parcel) => !inFront.has(parcel.place))),
+      ...shapesFor(parcels.filter((parcel) => inFront.has(parcel.place))),
+      ...people.flatMap(({ figure, isRider }) => [
+        ...(isRider ? [] : [footRest(figure, sheet)]),
+        ...personShapes(figure, sheet),
+      ]),
+      ...shockShapes(eyesOf(build, scenery.rear, input.stance.shockStrokeMm), sheet),
+    ),
   ];
+}
+
+function rearGuard({ rearRadiusMm }: Build, { plot, pxPerMm }: Sheet): Shape {
+  const middle = plot({ xMm: 0, heightMm: rearRadiusMm + 30 });
+  return guardShape(middle, pxPerMm * (rearRadiusMm + 4), pxPerMm * (rearRadiusMm + 62), -1.5, 0.5);
+}
+
+function frontGuard({ radius }: WheelMark, pxPerMm: number): Shape {
+  return guardShape(AXLE, radius - 14 * pxPerMm, radius + 34 * pxPerMm, -1.35, 0.62);
 }

@@ -26,6 +26,18 @@ export type Shape =
       readonly parts: readonly string[];
     };
 
+/** Where shapes stand that are drawn about a point of their own: turned clockwise [rad], then moved to a point of the drawing. */
+export interface Stand {
+  readonly at: Point;
+  readonly turned: number;
+}
+
+/** Shapes that move as one: what changes as the machine sinks is where they stand, not what they are. */
+export interface Layer {
+  readonly stand: Stand;
+  readonly shapes: readonly Shape[];
+}
+
 export interface Limb {
   readonly d: string;
   readonly width: number;

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Box, boxesMeet, isInside, type Point } from '../box.ts';
 import { nineThings, sideViews, stanceOn, tourer, traveller } from '../invented.ts';
 import { TEXT_MIN, textBox } from '../lettering.ts';
+import type { Shape } from './shapes.ts';
 import {
   dashedSentences,
   EMPTY_SENTENCE,
@@ -13,6 +14,8 @@ import {
 } from './sideView.ts';
 import type { Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import type { TagMark } from './tagMarks.ts';
+
+const shapesOf = ({ layers }: SideViewMarks): readonly Shape[] => layers.flatMap(({ shapes }) => shapes);
 
 const TABLET = { width: 698, height: 540 };
 const DESK = { width: 848, height: 486 };
@@ -261,13 +264,15 @@ describe('a machine to scale', () => {
   it('names what is not known, and dashes it', () => {
     const marks = sideView({ ...input, machine: traveller }, TABLET);
     expect(marks.guesses).toEqual(['rake', 'front tyre', 'fork offset', 'swingarm pivot', 'seat']);
-    expect(marks.shapes.some((shape) => shape.guess)).toBe(true);
-    expect(sideView(input, TABLET).shapes.every((shape) => !shape.guess)).toBe(true);
+    expect(shapesOf(marks).some((shape) => shape.guess)).toBe(true);
+    expect(shapesOf(sideView(input, TABLET)).every((shape) => !shape.guess)).toBe(true);
   });
 
   it('dashes the part of each figure that is assumed, and nothing else, where every figure is there', () => {
     const guessed = (assumed: MachineFigures['assumed']) =>
-      sideView({ ...input, machine: { ...tourer, assumed } }, TABLET).shapes.filter((shape) => shape.guess);
+      shapesOf(sideView({ ...input, machine: { ...tourer, assumed } }, TABLET)).filter(
+        (shape) => shape.guess,
+      );
     for (const part of ['wheelbase', 'rake', 'rear tyre', 'front tyre'] as const) {
       expect(guessed([part]).length, part).toBeGreaterThan(0);
       expect(dashedSentences({ ...tourer, assumed: [part] }).join(' ')).toContain(part);
@@ -278,7 +283,7 @@ describe('a machine to scale', () => {
 
   it('without figures is a dashed outline and one sentence', () => {
     const marks = sideView({ ...input, machine: null }, PHONE);
-    expect(marks.shapes.every((shape) => shape.guess)).toBe(true);
+    expect(shapesOf(marks).every((shape) => shape.guess)).toBe(true);
     expect(marks.sentence.map((line) => line.text).join(' ')).toBe(EMPTY_SENTENCE);
     for (const line of marks.sentence) {
       expect(isInside(textBox(line), { x: 0, y: 0, ...PHONE })).toBe(true);

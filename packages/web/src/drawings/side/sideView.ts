@@ -4,10 +4,10 @@ import type { DrawingTable } from '../table.ts';
 import { type AxleMarks, axleMarks, belowGround } from './axleMarks.ts';
 import { type Guess, unknownOf } from './build.ts';
 import { type DimensionMark, dimensionOf } from './dimension.ts';
-import { emptyShapes } from './emptyMachine.ts';
+import { emptyLayers } from './emptyMachine.ts';
 import { fit } from './fit.ts';
-import { sceneryOf, sceneryShapes, solidsOf } from './scenery.ts';
-import type { Shape } from './shapes.ts';
+import { sceneryLayers, sceneryOf, solidsOf } from './scenery.ts';
+import type { Layer } from './shapes.ts';
 import type { BodyPoint, Carried, MachineFigures, SideViewInput } from './sideViewInput.ts';
 import { type Frame, onDrawing, standing } from './standing.ts';
 import { type TagMark, tagMarks, tagSizeOf } from './tagMarks.ts';
@@ -23,7 +23,7 @@ export interface SideViewMarks {
   readonly rearWheel: WheelMark;
   readonly frontWheel: WheelMark;
   /** Painted in this order. */
-  readonly shapes: readonly Shape[];
+  readonly layers: readonly Layer[];
   readonly massCentre: Point | null;
   readonly dots: readonly DotMark[];
   readonly tags: readonly TagMark[];
@@ -155,7 +155,7 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     groundY,
     rearWheel,
     frontWheel,
-    shapes: sceneryShapes(scenery, input, { plot, pxPerMm: frame.pxPerMm }, rearWheel, frontWheel),
+    layers: sceneryLayers(scenery, input, frame, rearWheel, frontWheel),
     massCentre: input.massCentre === null ? null : plot(input.massCentre),
     dots: carried.map((thing) => ({
       id: thing.id,
@@ -208,7 +208,7 @@ function wheelAt(axle: Point, radiusMm: number, frame: Frame): WheelMark {
 function emptyView(size: SideViewSize): SideViewMarks {
   const { width, height } = size;
   const groundY = height - belowGround(null, width);
-  const empty = emptyShapes(width, groundY);
+  const empty = emptyLayers(width, groundY);
   const lines =
     textWidth(EMPTY_SENTENCE, TEXT_FIGURE) < width - 32
       ? [EMPTY_SENTENCE]

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { frontAxle, onDrawing, rearAxle, standing } from './standing.ts';
+import { bodyStand, frontAxle, inBody, onDrawing, rearAxle, standing } from './standing.ts';
 
 const bodyPoint = fc.record({
   xMm: fc.double({ min: -800, max: 2200, noNaN: true }),
@@ -41,6 +41,22 @@ describe('points of the body, standing on the ground', () => {
   it('are drawn with x to the right and height upward, at one scale', () => {
     const frame = { pxPerMm: 0.25, left: 100, groundY: 400 };
     expect(onDrawing({ xMm: 400, heightMm: 200 }, frame)).toEqual({ x: 200, y: 350 });
+  });
+});
+
+describe('the body drawn once and moved', () => {
+  it('has every point where it stands on the ground', () => {
+    const frame = { pxPerMm: 0.25, left: 100, groundY: 400 };
+    fc.assert(
+      fc.property(bodyPoint, stance, (point, state) => {
+        const drawn = inBody(point, frame.pxPerMm);
+        const { at, turned } = bodyStand(state, frame);
+        const stands = onDrawing(standing(point, state), frame);
+        expect(at.x + drawn.x * Math.cos(turned) - drawn.y * Math.sin(turned)).toBeCloseTo(stands.x, 9);
+        expect(at.y + drawn.x * Math.sin(turned) + drawn.y * Math.cos(turned)).toBeCloseTo(stands.y, 9);
+      }),
+      { seed: 15 },
+    );
   });
 });
 

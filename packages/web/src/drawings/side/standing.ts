@@ -1,4 +1,5 @@
 import type { Point } from '../box.ts';
+import type { Stand } from './shapes.ts';
 import type { BodyPoint, Stance } from './sideViewInput.ts';
 
 /** A point over the ground [mm]: x forward along it, height above it. */
@@ -33,6 +34,18 @@ export function onDrawing(point: GroundPoint, frame: Frame): Point {
     x: frame.left + point.xMm * frame.pxPerMm,
     y: frame.groundY - point.heightMm * frame.pxPerMm,
   };
+}
+
+/**
+ * The body as it is drawn once, level, x = 0 on the ground at (0, 0): `inBody` puts its points on that drawing, and the drawing
+ * stands on the page at `bodyStand`. Together they are `onDrawing(standing(point))`.
+ */
+export function inBody({ xMm, heightMm }: BodyPoint, pxPerMm: number): Point {
+  return { x: xMm * pxPerMm, y: -heightMm * pxPerMm };
+}
+
+export function bodyStand({ heaveMm, pitch }: Stance, frame: Frame): Stand {
+  return { at: { x: frame.left, y: frame.groundY - heaveMm * frame.pxPerMm }, turned: pitch };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Point } from '../box.ts';
 import { at } from '../hatch.ts';
-import type { Shape } from './shapes.ts';
+import type { Layer, Shape } from './shapes.ts';
 
 /** A wheel on the drawing: its axle, its unloaded radius, and where the ground is. */
 export interface WheelMark {
@@ -20,24 +20,31 @@ const SPOKES = 7;
 const SPOKE_ROOT = 0.3;
 const SPOKE_TIP = 0.075;
 
-/** Tyre, rim, brake disc and plain cast spokes; the tyre is cut off where it stands on the ground. */
-export function wheelShapes(wheel: WheelMark, guess: boolean): readonly Shape[] {
+/** A wheel is drawn about its axle. */
+export const AXLE: Point = { x: 0, y: 0 };
+
+/** Tyre, rim, brake disc and plain cast spokes, and what goes with the axle; the tyre is cut off where it stands on the ground. */
+export function wheelLayer(wheel: WheelMark, guess: boolean, ...beside: readonly Shape[]): Layer {
   const { axle, radius } = wheel;
   const ring = (part: number, look: Shape['look']): Shape => ({
     kind: 'circle',
     look,
     guess: false,
-    centre: axle,
+    centre: AXLE,
     radius: radius * part,
   });
-  return [
-    { kind: 'path', look: 'body', guess, d: tyre(wheel) },
-    ring(BEAD, 'line'),
-    ring(RIM, 'detail'),
-    { kind: 'path', look: 'detail', guess: false, d: spokes(axle, radius) },
-    ring(DISC, 'detail'),
-    ring(HUB, 'body'),
-  ];
+  return {
+    stand: { at: axle, turned: 0 },
+    shapes: [
+      { kind: 'path', look: 'body', guess, d: tyre(wheel) },
+      ring(BEAD, 'line'),
+      ring(RIM, 'detail'),
+      { kind: 'path', look: 'detail', guess: false, d: spokes(radius) },
+      ring(DISC, 'detail'),
+      ring(HUB, 'body'),
+      ...beside,
+    ],
+  };
 }
 
 /** A guard about a point: a band between two radii, from one angle to the other; straight up is 0, forward positive [rad]. */
@@ -69,19 +76,19 @@ export function guardShape(
   };
 }
 
-function tyre({ axle, radius, loadedRadius }: WheelMark): string {
-  const { x, y } = axle;
+function tyre({ radius, loadedRadius }: WheelMark): string {
+  const r = at(radius);
   if (loadedRadius >= radius) {
-    return `M${at(x - radius)} ${at(y)}a${at(radius)} ${at(radius)} 0 1 1 ${at(2 * radius)} 0a${at(radius)} ${at(radius)} 0 1 1 ${at(-2 * radius)} 0Z`;
+    return `M${at(-radius)} 0a${r} ${r} 0 1 1 ${at(2 * radius)} 0a${r} ${r} 0 1 1 ${at(-2 * radius)} 0Z`;
   }
   const half = Math.sqrt(radius * radius - loadedRadius * loadedRadius);
-  const ground = y + loadedRadius;
-  return `M${at(x - half)} ${at(ground)}A${at(radius)} ${at(radius)} 0 1 1 ${at(x + half)} ${at(ground)}Z`;
+  const ground = at(loadedRadius);
+  return `M${at(-half)} ${ground}A${r} ${r} 0 1 1 ${at(half)} ${ground}Z`;
 }
 
-function spokes({ x, y }: Point, radius: number): string {
+function spokes(radius: number): string {
   const on = (part: number, angle: number) =>
-    `${at(x + radius * part * Math.cos(angle))} ${at(y + radius * part * Math.sin(angle))}`;
+    `${at(radius * part * Math.cos(angle))} ${at(radius * part * Math.sin(angle))}`;
   return Array.from({ length: SPOKES }, (_, index) => {
     const angle = (index * 2 * Math.PI) / SPOKES - Math.PI / 2;
     return [-1, 1]

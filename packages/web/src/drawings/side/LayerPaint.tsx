@@ -1,15 +1,22 @@
-import { createElement } from 'react';
-import type { Shape } from './shapes.ts';
+import { createElement, memo } from 'react';
+import type { Layer, Shape } from './shapes.ts';
 
 /** Width of an outline, twice inside a limb's own width. */
 const OUTLINE = 2;
 
-/** Shapes of the machine, painted in their order; as children by place, since a shape has no name to be known by. */
-export function ShapePaint({ shapes }: { shapes: readonly Shape[] }) {
-  return createElement('g', null, ...shapes.map((shape) => createElement(Painted, { shape })));
+/** Layers of the machine, painted in their order; as children by place, since neither a layer nor a shape has a name to be known by. */
+export function LayerPaint({ layers }: { layers: readonly Layer[] }) {
+  return createElement('g', null, ...layers.map((layer) => createElement(Moved, { layer })));
 }
 
-function Painted({ shape }: { shape: Shape }) {
+function Moved({ layer: { stand, shapes } }: { layer: Layer }) {
+  const { x, y } = stand.at;
+  const transform = `translate(${x.toFixed(2)} ${y.toFixed(2)}) rotate(${degrees(stand.turned).toFixed(4)})`;
+  return createElement('g', { transform }, ...shapes.map((shape) => createElement(Painted, { shape })));
+}
+
+/** One that did not change is not painted anew. */
+const Painted = memo(function Painted({ shape }: { shape: Shape }) {
   const name = `shape shape-${shape.look.replace(' ', '-')}`;
   switch (shape.kind) {
     case 'path':
@@ -52,4 +59,8 @@ function Painted({ shape }: { shape: Shape }) {
         </g>
       );
   }
+});
+
+function degrees(radians: number): number {
+  return (radians * 180) / Math.PI;
 }
