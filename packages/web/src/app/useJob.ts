@@ -11,6 +11,7 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
+import { flushSync } from 'react-dom';
 import type { JobState, JobStore } from '../job/jobStore.ts';
 import type { Answer, FigureQuestion, Opened, PageProblem } from '../worker/messages.ts';
 import { createPlanClient, type PlanClient, type Post } from '../worker/planClient.ts';
@@ -88,7 +89,8 @@ export function usePlannedJob(
     const take = (next: Answer): void => {
       const of = asked.current.get(next.seq) ?? null;
       if (next.kind === 'in sight') {
-        setAnswer((last) => withLoad(last, of, next.load));
+        // At once, in the task in which it came: the finger waits for this one.
+        flushSync(() => setAnswer((last) => withLoad(last, of, next.load)));
         return;
       }
       for (const seq of asked.current.keys()) if (seq <= next.seq) asked.current.delete(seq);
