@@ -82,7 +82,7 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
             onTheme={() => setTheme(theme === 'sun' ? 'truck' : 'sun')}
           />
           <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
-            {table.behind !== 'nothing' && <p className="app-working">{words.working}</p>}
+            <p className="app-working">{words.working}</p>
             <NewerNotice newer={newer} />
             <KeepingNotice
               keeper={keeper}
