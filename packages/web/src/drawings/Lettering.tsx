@@ -1,4 +1,4 @@
-import { createElement, Fragment } from 'react';
+import { byPlace } from './byPlace.ts';
 import type { TextMark } from './lettering.ts';
 
 const ANCHORS = { start: 'start', middle: 'middle', end: 'end' } as const;
@@ -8,7 +8,7 @@ const ANCHORS = { start: 'start', middle: 'middle', end: 'end' } as const;
  * text is moved and rewritten. Moved by a transform, which lays no letters out anew.
  */
 export function Lettering({ texts, className }: { texts: readonly TextMark[]; className?: string }) {
-  return createElement(Fragment, null, ...texts.map((mark) => letters(mark, className)));
+  return byPlace(texts, (mark) => letters(mark, className));
 }
 
 function letters(mark: TextMark, className: string | undefined) {

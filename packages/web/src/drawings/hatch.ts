@@ -14,6 +14,11 @@ export function hatch(box: Box, spacing: number): string {
   return lines.join('');
 }
 
+/** Where a mark that points is painted: half a px is as fine as an eye sees it move, and it stands still under less. */
+export function halfPx(coordinate: number): number {
+  return Math.round(coordinate * 2) / 2;
+}
+
 /** A coordinate as it is written into a path: a tenth of a px is finer than any screen shows. */
 export function at(coordinate: number): string {
   return String(Math.round(coordinate * 10) / 10);

@@ -60,7 +60,12 @@ export function PictureKeys({ marks, load, shown, onSheet }: PictureKeysProps) {
 function boxOf(mark: LoadMark): React.CSSProperties {
   const { x, y, width, height } = wordsBox([...mark.texts, ...mark.limit]);
   const wide = Math.max(64, width + 2 * BESIDE);
-  return { left: x + width / 2 - wide / 2, top: y - 6, width: wide, height: Math.max(64, height + 8) };
+  return {
+    left: Math.round(x + width / 2 - wide / 2),
+    top: Math.round(y - 6),
+    width: wide,
+    height: Math.max(64, height + 8),
+  };
 }
 
 const BESIDE = 4;

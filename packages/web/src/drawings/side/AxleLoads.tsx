@@ -1,15 +1,16 @@
+import { byPlace } from '../byPlace.ts';
+import { halfPx } from '../hatch.ts';
 import { Lettering } from '../Lettering.tsx';
-
 import { type AxleMarks, type LoadMark, wordsBox } from './axleMarks.ts';
 
 /** What stands on each wheel, under the ground line, with its limit. */
 export function AxleLoads({ marks }: { marks: AxleMarks }) {
   return (
     <g>
-      {marks.arrows.map(({ x, from, to }) => (
-        <g key={x} className="side-arrow">
-          <path d={`M${x} ${from}V${to + 8}`} />
-          <path className="side-arrow-head" d={`M${x} ${to}L${x + 5} ${to + 13}H${x - 5}Z`} />
+      {byPlace(marks.arrows, ({ x, from, to }) => (
+        <g className="side-arrow" transform={`translate(${halfPx(x)} 0)`}>
+          <path d={`M0 ${from}V${to + 8}`} />
+          <path className="side-arrow-head" d={`M0 ${to}L5 ${to + 13}H-5Z`} />
         </g>
       ))}
       <Load mark={marks.rear} />

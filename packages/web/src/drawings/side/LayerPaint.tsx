@@ -1,18 +1,32 @@
-import { createElement, memo } from 'react';
+import { memo } from 'react';
+import { byPlace } from '../byPlace.ts';
+import { at } from '../hatch.ts';
 import type { Layer, Shape } from './shapes.ts';
 
 /** Width of an outline, twice inside a limb's own width. */
 const OUTLINE = 2;
 
-/** Layers of the machine, painted in their order; as children by place, since neither a layer nor a shape has a name to be known by. */
+/** Layers of the machine, painted in their order. */
 export function LayerPaint({ layers }: { layers: readonly Layer[] }) {
-  return createElement('g', null, ...layers.map((layer) => createElement(Moved, { layer })));
+  return (
+    <g>
+      {byPlace(layers, (layer) => (
+        <Moved layer={layer} />
+      ))}
+    </g>
+  );
 }
 
 function Moved({ layer: { stand, shapes } }: { layer: Layer }) {
   const { x, y } = stand.at;
   const transform = `translate(${x.toFixed(2)} ${y.toFixed(2)}) rotate(${degrees(stand.turned).toFixed(4)})`;
-  return createElement('g', { transform }, ...shapes.map((shape) => createElement(Painted, { shape })));
+  return (
+    <g transform={transform}>
+      {byPlace(shapes, (shape) => (
+        <Painted shape={shape} />
+      ))}
+    </g>
+  );
 }
 
 /** One that did not change is not painted anew. */
@@ -26,35 +40,30 @@ const Painted = memo(function Painted({ shape }: { shape: Shape }) {
         <circle
           className={name}
           data-guess={shape.guess}
-          cx={shape.centre.x}
-          cy={shape.centre.y}
-          r={shape.radius}
+          cx={at(shape.centre.x)}
+          cy={at(shape.centre.y)}
+          r={at(shape.radius)}
         />
       );
     case 'limbs':
       return (
         <g className={name}>
-          {shape.limbs.map((limb) => (
-            <path key={limb.d} className="limb-edge" d={limb.d} strokeWidth={limb.width} />
+          {byPlace(shape.limbs, ({ d, width }) => (
+            <path className="limb-edge" d={d} strokeWidth={width} />
           ))}
-          {shape.limbs.map((limb) => (
-            <path
-              key={limb.d}
-              className="limb-fill"
-              d={limb.d}
-              strokeWidth={Math.max(0.5, limb.width - 2 * OUTLINE)}
-            />
+          {byPlace(shape.limbs, ({ d, width }) => (
+            <path className="limb-fill" d={d} strokeWidth={Math.max(0.5, width - 2 * OUTLINE)} />
           ))}
         </g>
       );
     case 'melted':
       return (
         <g className={name}>
-          {shape.parts.map((part) => (
-            <path key={part} className="melted-edge" d={part} />
+          {byPlace(shape.parts, (d) => (
+            <path className="melted-edge" d={d} />
           ))}
-          {shape.parts.map((part) => (
-            <path key={part} className="melted-fill" d={part} />
+          {byPlace(shape.parts, (d) => (
+            <path className="melted-fill" d={d} />
           ))}
         </g>
       );

@@ -1,3 +1,4 @@
+import { halfPx } from '../hatch.ts';
 import { Lettering } from '../Lettering.tsx';
 import { textBox } from '../lettering.ts';
 import { AxleLoads } from './AxleLoads.tsx';
@@ -27,7 +28,9 @@ export function SideView({ input, marks, onSelect }: SideViewProps) {
         <path className="side-ground-hatch" d={hatchMarks(width, groundY)} />
         <LayerPaint layers={marks.layers} />
         <path className="side-ground" d={`M4 ${groundY}H${width - 4}`} />
-        {marks.massCentre !== null && <MassCentre x={marks.massCentre.x} y={marks.massCentre.y} />}
+        {marks.massCentre !== null && (
+          <MassCentre x={halfPx(marks.massCentre.x)} y={halfPx(marks.massCentre.y)} />
+        )}
         {marks.tags.map((tag) => (
           <Leader key={tag.id} tag={tag} />
         ))}
@@ -94,7 +97,7 @@ function Tag({ tag, label, onSelect }: TagProps) {
 }
 
 function Leader({ tag }: { tag: TagMark }) {
-  const d = `M${tag.leader.map(({ x, y }) => `${x} ${y}`).join('L')}`;
+  const d = `M${tag.leader.map(({ x, y }) => `${halfPx(x)} ${halfPx(y)}`).join('L')}`;
   return (
     <g className="side-leader" data-over={tag.overLimit}>
       <path className="side-leader-edge" d={d} />
@@ -105,7 +108,7 @@ function Leader({ tag }: { tag: TagMark }) {
 
 /** A dot at the mass centre; a triangle where a limit is passed. */
 function Dot({ dot }: { dot: DotMark }) {
-  const { x, y } = dot.at;
+  const [x, y] = [halfPx(dot.at.x), halfPx(dot.at.y)];
   return dot.overLimit ? (
     <path className="side-dot" data-over d={`M${x} ${y - 9}L${x + 9} ${y + 7}H${x - 9}Z`} />
   ) : (
