@@ -1,6 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
-import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { isPageNarrow, usePageWide } from '../app/pageWidth.ts';
 import { Announce } from './Announce.tsx';
 
@@ -35,6 +35,8 @@ export function MachineTab(props: MachineTabProps) {
   const [ladder, setLadder] = useState<LadderShown>('rear');
   const wide = usePageWide();
   const load = view.loads.find((each) => each.id === chosen) ?? view.loads[0]!;
+  /** Figures and ladders first: the picture, which tells the same at a glance, follows in a frame of its own. */
+  const drawn = useDeferredValue(load);
   const open = sheet ?? (wide && beside === null ? LOAD : null);
   const picture = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -55,7 +57,7 @@ export function MachineTab(props: MachineTabProps) {
     <div className="machine-tab" data-open={open?.kind} data-beside={beside !== null || undefined}>
       <LoadStrip loads={view.loads} chosen={load.id} onChoose={choose} onSheet={onSheet} />
       <div className="machine-picture" ref={picture}>
-        <Picture picture={view.picture} load={load} shown={shown} sheet={sheet} onSheet={onSheet} />
+        <Picture picture={view.picture} load={drawn} shown={shown} sheet={sheet} onSheet={onSheet} />
       </div>
       {open === null && wide && <div className="sheet-here machine-beside">{beside}</div>}
       {open !== null && (
