@@ -64,21 +64,23 @@ async function speed() {
   const context = await browser.newContext({
     viewport: { width: 810, height: 1080 },
     serviceWorkers: 'block',
+    hasTouch: true,
   });
   const page = await context.newPage();
   await page.goto(served.url);
   await page.locator('.ladder').first().waitFor();
-  await page.getByRole('button', { name: 'Jobs' }).click();
+  await page.getByRole('button', { name: 'Jobs' }).tap();
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'wall.json', mimeType: 'application/json', buffer: Buffer.from(wallOfSprings()) });
   await page.getByText('a wall of springs').waitFor();
   await page.locator('main[aria-busy="false"] .ladder').first().waitFor();
+  // By finger: a mouse left lying on the page makes the browser look for what is under it after every painting.
   await page
     .getByRole('button', { name: /the fortnight/ })
     .first()
-    .click();
-  await page.locator('.side-tag').first().click();
+    .tap();
+  await page.locator('.side-tag').first().tap();
   const more = await page
     .getByRole('button', { name: /: more by/ })
     .first()

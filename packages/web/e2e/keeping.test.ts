@@ -242,6 +242,25 @@ async function isControlled(page: Page): Promise<void> {
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
 }
 
+test('what is said of the keeping stays while the next act is being kept, and the page stays where it is', async () => {
+  const { context, page } = await visit(desk);
+  await addLoad(page);
+  await saving(page, 'may be cleared');
+  const notice = page.locator('.notice');
+  await notice.waitFor();
+  await notice.evaluate((element) => {
+    new MutationObserver(() => {
+      if (!element.isConnected) document.body.dataset.noticeWent = 'yes';
+    }).observe(element.parentElement!, { childList: true });
+  });
+  await addLoad(page);
+  await page.locator('.job-strip-saving[data-saving="may be cleared"]').waitFor();
+  await page.getByRole('button', { name: /^Undo: / }).click();
+  await isKept(page);
+  expect(await page.evaluate(() => document.body.dataset.noticeWent)).toBe(undefined);
+  await context.close();
+});
+
 test('where working out breaks, the page says what broke and hands the job over, and is not busy for ever', async () => {
   const context = await newBrowser(desk);
   const throws = "self.onmessage = () => { throw new Error('no rest in 40 steps'); };";
