@@ -5,6 +5,7 @@ import { cellLines, limitLines } from './full.ts';
 import { endLines } from './hands.ts';
 import { loadLines, refusalLines } from './loads.ts';
 import type { Page } from './page.ts';
+import { pressureLines } from './pressure.ts';
 import { rearMotionLines } from './rearMotion.ts';
 import { sagLines } from './sags.ts';
 import { shockLines } from './shock.ts';
@@ -18,6 +19,7 @@ export function planPage(page: Page): string {
     refusalLines(page),
     loadLines(page),
     endLines(page, 'rear'),
+    pressureLines(page),
     endLines(page, 'front'),
     sagLines(page),
     springLines(page, 'rear'),

@@ -5,7 +5,7 @@ import type { TopOutSI } from './topOut.ts';
 
 /**
  * What carries load between wheel and body: a shock (damper with its spring) or a fork leg. `null` = there is none.
- *   F(s, p) = max(0, F_spring(s + p)) + F_gas(s) + F_rubber(s) − F_topout(s)
+ *   F(s, p) = max(0, F_spring(s + p)) + F_gas(s) + F_air(s) + F_rubber(s) − F_topout(s)
  */
 export interface StrutSI {
   readonly spring: SpringSI;
@@ -13,6 +13,8 @@ export interface StrutSI {
   readonly preload: number;
   /** Gas on the damper rod, or the air trapped in a fork leg. */
   readonly gas: GasSI | null;
+  /** A pressure spring beside the coil, or instead of it: its pressure is what one sets; left out where there is none. */
+  readonly air?: GasSI;
   readonly rubber: RubberSI | null;
   readonly topOut: TopOutSI | null;
   /** Coulomb friction along the strut [N], >= 0. */

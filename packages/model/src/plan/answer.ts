@@ -106,11 +106,27 @@ export interface Planned {
   /** Adjuster positions [m] that keep the sag in the wanted band: loosest, aim, tightest; null with no adjuster. */
   readonly positions: { readonly loosest: number; readonly aim: Figure; readonly tightest: number } | null;
   readonly reach: Reach;
+  /** Where its air can be set: what pressure does it. */
+  readonly pressure?: PlannedPressure;
   /** What hands can set, and what the machine does there. */
   readonly setting: AdjusterSetting | null;
   readonly set: AtSetting;
   /** What the aim's ± is made of, greatest first. */
   readonly contributions: readonly Contribution[];
+}
+
+/** What a pressure spring needs for a load, absolute, strut fully out [Pa]; the coil with its preload stays as it is. */
+export interface PlannedPressure {
+  readonly aim: Figure;
+  /** Pressures that keep the sag in the wanted band: least and most. */
+  readonly least: number;
+  readonly most: number;
+  /** How far the unit's range gets, in Pa. */
+  readonly reach: Reach;
+  /** What hands can set. */
+  readonly set: number;
+  /** Nothing else sets this end: what is planned stands on this pressure. */
+  readonly isPlanned: boolean;
 }
 
 /** How far an adjuster gets with a load; lengths [m] along it. `left` to its tightest; `nearest` step less aim. */

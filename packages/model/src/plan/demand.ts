@@ -79,7 +79,9 @@ export function demandHere(prepared: Prepared, name: EndName, state: State): Dem
 
 const NO_SPRING: SpringSI = { kind: 'linear', rate: 0 };
 
-/** Preload [m] at which a spring answers a demand: p = x(F) − s. Null where no spring force is wanted at all. */
+/** Preload [m] at which a spring answers a demand: p = x(F) − s. Null where no spring force is wanted at all, and where there is no spring. */
 export function preloadFor(spring: SpringSI, demand: Demand): number | null {
-  return demand.springForce > 0 ? compressionFor(spring, demand.springForce) - demand.stroke : null;
+  return demand.springForce > 0 && spring.kind !== 'none'
+    ? compressionFor(spring, demand.springForce) - demand.stroke
+    : null;
 }

@@ -1,13 +1,14 @@
 import { springAt } from '../springs/spring.ts';
 import { GRAVITY, type MachineSI } from '../statics/machine.ts';
-import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
+import { type Parameters, parameter, parametersOf, putOn, setParameter } from '../statics/parameters.ts';
 import { type EndName, prepare } from '../statics/prepared.ts';
 import { type Direction, directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import { settingNear } from './adjuster.ts';
-import type { EndPlan, PlanCell, Planned, Reach, SpringPlan } from './answer.ts';
+import type { EndPlan, PlanCell, Planned, PlannedPressure, Reach, SpringPlan } from './answer.ts';
 import { type Demand, preloadFor } from './demand.ts';
 import { positionSpread } from './positionSpread.ts';
+import { plannedPressure } from './pressure.ts';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
 import { reachOf } from './reach.ts';
 import { reasonsOf } from './reasons.ts';
@@ -127,6 +128,7 @@ function plannedCell(
   alone: readonly Direction[],
 ): Planned {
   const { choice, parameters, prepared, name } = fitted;
+  const pressure = pressureOf(fitted, end, want, alone);
   const wanted = { low: want.low.travel, aim: want.aim.travel, high: want.high.travel };
   const preload = preloadFor(choice.spring, want.aim);
   const count = fitted.preloads.length;
@@ -134,7 +136,8 @@ function plannedCell(
   const settle = (preloads: readonly number[], setting: Planned['setting']): Planned['set'] =>
     atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions, alone);
   if (preload === null || end.adjuster === null) {
-    const reach: Reach = { kind: preload === null ? 'no spring wanted' : 'no adjuster' };
+    const isBare = preload === null && choice.spring.kind !== 'none';
+    const reach: Reach = { kind: isBare ? 'no spring wanted' : 'no adjuster' };
     const stays =
       end.found?.map((position) => choice.preloadAtZero + position) ??
       Array.from({ length: count }, () => asFound);
@@ -144,8 +147,9 @@ function plannedCell(
       preloadBothAtTarget: null,
       positions: null,
       reach,
+      ...(pressure !== null && { pressure }),
       setting: null,
-      set: settle(stays, null),
+      set: atPressure(fitted, pressure, () => settle(stays, null)),
       contributions: [],
     };
   }
@@ -162,6 +166,7 @@ function plannedCell(
     preloadBothAtTarget: want.bothAtTarget === null ? null : preloadFor(choice.spring, want.bothAtTarget),
     positions: { loosest, aim: { value: aim, plusMinus: spread.plusMinus }, tightest },
     reach: reachOf(end.adjuster, loosest, aim, tightest, origin),
+    ...(pressure !== null && { pressure }),
     setting,
     set: settle(
       Array.from({ length: count }, () => set),
@@ -169,6 +174,40 @@ function plannedCell(
     ),
     contributions: spread.contributions,
   };
+}
+
+/**
+ * The pressure that answers the load with the coil as it stands: where a collar sets the coil too, that of the fitted spring as
+ * found; null where no air is set, or nobody read where the collar stands.
+ */
+function pressureOf(
+  fitted: Fitted,
+  end: EndQuestion,
+  want: Extract<WantedLoad, { kind: 'wanted' }>,
+  directions: readonly Direction[],
+): PlannedPressure | null {
+  const { choice, parameters, prepared, name, preloads } = fitted;
+  if (end.pressure === undefined) return null;
+  const isPlanned = end.adjuster === null;
+  if (!isPlanned && (!choice.fitted || end.found === null)) return null;
+  for (const [i, index] of preloads.entries())
+    setParameter(parameters, index, choice.preloadAtZero + (end.found?.[i] ?? 0));
+  return plannedPressure(parameters, prepared, name, end.pressure, want, directions, isPlanned);
+}
+
+/** What `settle` finds with the planned pressure in every strut; the struts are then as before. */
+function atPressure<T>(
+  { parameters, name, preloads }: Fitted,
+  pressure: PlannedPressure | null,
+  settle: () => T,
+): T {
+  if (pressure === null) return settle();
+  const valves = preloads.map((_, i) => parameters.indexOf.get(`${name}.struts.${i}.air.pressure`)!);
+  const found = valves.map((index) => parameter(parameters, index));
+  for (const index of valves) setParameter(parameters, index, pressure.set);
+  const settled = settle();
+  for (const [i, index] of valves.entries()) setParameter(parameters, index, found[i]!);
+  return settled;
 }
 
 /** The load that is ridden most and wants something of this end. */

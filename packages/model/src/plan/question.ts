@@ -49,9 +49,18 @@ export interface EndQuestion {
   readonly choices: readonly SpringChoiceSI[];
   /** Positions of the adjusters as found, one for each strut [m]; null where nobody has read them. */
   readonly found: readonly number[] | null;
+  /** What the air of each strut can be set to; left out where it has none that is set. */
+  readonly pressure?: PressureRangeSI;
   /** Preload that must be left at full extension [m], and room that must be left before the coils touch [m]. */
   readonly keepPreload: number;
   readonly keepFromCoilBind: number;
+}
+
+/** Pressures of a pressure spring, absolute, strut fully out [Pa]; hands set it to `step`. */
+export interface PressureRangeSI {
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
 }
 
 /** A spring that could be fitted; the same one on every strut of the end. */

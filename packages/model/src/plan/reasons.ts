@@ -21,7 +21,7 @@ export function reasonsOf(
   const isRidden = (cell: PlanCell, i: number): boolean =>
     loadCases[i]!.share > 0 && cell.kind !== 'refused' && cell.kind !== 'not wanted';
   const ridden = cells.filter(isRidden);
-  const over = overAll(ridden.length > 0 ? ridden : cells, end);
+  const over = choice.spring.kind === 'none' ? [] : overAll(ridden.length > 0 ? ridden : cells, end);
   const fails = [...ridden.flatMap((cell) => reasonsOfCell(cell, end)), ...over].some(rulesOut);
   const fitted: readonly Reason[] = choice.fitted ? [{ code: 'fitted', side: 'for', figures: {} }] : [];
   return {

@@ -19,7 +19,7 @@ export interface Fitted {
   readonly prepared: Prepared;
   /** Places of the preloads of this end in the parameters. */
   readonly preloads: readonly number[];
-  /** With nothing aboard, by the preloads set; loads that want one setting, as at a collar's end, share it. */
+  /** With nothing aboard, by the preloads and pressures set; loads that want one setting, as at a collar's end, share it. */
   readonly alone: Map<string, AtSetting['alone']>;
 }
 
@@ -98,7 +98,8 @@ function aloneAt(
   preloads: readonly number[],
   directions: readonly Direction[],
 ): AtSetting['alone'] {
-  const setting = preloads.join(' ');
+  const pressures = fitted.prepared.machine[fitted.name].struts.map((strut) => strut.air?.pressure ?? 0);
+  const setting = [...preloads, ...pressures].join(' ');
   const known = fitted.alone.get(setting);
   if (known !== undefined) return known;
   const alone = standingAlone(fitted, directions);

@@ -104,8 +104,17 @@ function withEnd(
   cell: Planned | null,
 ): MachineSI {
   const choice = choiceOf(question, name, spring);
-  if (choice === null || cell === null || cell.setting === null) return machine;
-  const preload = choice.preloadAtZero + cell.setting.position;
-  const struts = machine[name].struts.map((strut): StrutSI => ({ ...strut, spring: choice.spring, preload }));
+  if (choice === null || cell === null) return machine;
+  const { setting, pressure } = cell;
+  const { struts: found } = machine[name];
+  const withAir = (strut: StrutSI): StrutSI =>
+    strut.air === undefined || pressure?.isPlanned !== true
+      ? strut
+      : { ...strut, air: { ...strut.air, pressure: pressure.set } };
+  const withSpring = (strut: StrutSI): StrutSI =>
+    setting === null
+      ? strut
+      : { ...strut, spring: choice.spring, preload: choice.preloadAtZero + setting.position };
+  const struts = found.map((strut) => withSpring(withAir(strut)));
   return { ...machine, [name]: { ...machine[name], struts } };
 }

@@ -1,5 +1,7 @@
 /** The springs of a strut: force against compression of the spring itself. All SI, compression positive. */
 export type SpringSI =
+  /** No coil at all: air bears the load alone. */
+  | { readonly kind: 'none' }
   /** One rate [N/m]. */
   | { readonly kind: 'linear'; readonly rate: number }
   /** Two in series; the soft one closes up (goes solid) after its own `softStroke` [m], then only the stiff one gives. */
@@ -41,6 +43,11 @@ export function springAt(spring: SpringSI, x: number, out: ForceAt): void {
     return;
   }
   switch (spring.kind) {
+    case 'none':
+      out.force = 0;
+      out.rate = 0;
+      out.energy = 0;
+      return;
     case 'linear':
       out.force = spring.rate * x;
       out.rate = spring.rate;
@@ -95,6 +102,8 @@ function tableAt(compression: readonly number[], force: readonly number[], x: nu
 /** Least slope of the spring's force at any compression [N/m]. */
 export function leastRate(spring: SpringSI): number {
   switch (spring.kind) {
+    case 'none':
+      return 0;
     case 'linear':
     case 'parallel':
       return spring.rate;
@@ -117,6 +126,8 @@ export function leastRate(spring: SpringSI): number {
 export function compressionFor(spring: SpringSI, force: number): number {
   if (!(force >= 0)) throw new RangeError(`compressionFor: force ${force} N; a spring bears 0 N or more`);
   switch (spring.kind) {
+    case 'none':
+      throw new RangeError(`compressionFor: force ${force} N, but there is no spring; ask it of a spring`);
     case 'linear':
       return force / spring.rate;
     case 'series': {

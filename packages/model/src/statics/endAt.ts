@@ -64,7 +64,7 @@ export function endAt(
 }
 
 /**
- * One strut at damper stroke s [m]: F = max(0, F_spring(s + p)) + F_gas + F_rubber − F_topout, friction left out.
+ * One strut at damper stroke s [m]: F = max(0, F_spring(s + p)) + F_gas + F_air + F_rubber − F_topout, friction left out.
  * Returns into `out` force [N] and rate dF/ds [N/m].
  */
 export function strutAt(strut: StrutSI, stroke: number, out: RatedForce): void {
@@ -72,6 +72,11 @@ export function strutAt(strut: StrutSI, stroke: number, out: RatedForce): void {
   let { force, rate } = part;
   if (strut.gas !== null) {
     gasAt(strut.gas, stroke, ATMOSPHERE, part);
+    force += part.force;
+    rate += part.rate;
+  }
+  if (strut.air !== undefined) {
+    gasAt(strut.air, stroke, ATMOSPHERE, part);
     force += part.force;
     rate += part.rate;
   }
@@ -96,6 +101,7 @@ export function strutsEnergy(end: EndSI, stroke: number, settling: Settling): nu
     springAt(strut.spring, stroke + strut.preload, part);
     energy += part.energy + settling * strut.friction * stroke;
     if (strut.gas !== null) energy += gasEnergy(strut.gas, stroke, ATMOSPHERE);
+    if (strut.air !== undefined) energy += gasEnergy(strut.air, stroke, ATMOSPHERE);
     if (strut.rubber !== null) {
       rubberAt(strut.rubber, stroke, part);
       energy += part.energy;

@@ -190,6 +190,8 @@ function scaledEnd(end: EndSI, by: number): EndSI {
 
 function scaledSpring(spring: SpringSI, by: number): SpringSI {
   switch (spring.kind) {
+    case 'none':
+      return spring;
     case 'linear':
       return { ...spring, rate: by * spring.rate };
     case 'series':

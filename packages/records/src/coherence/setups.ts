@@ -37,11 +37,14 @@ function* springProblems(
   id: string,
   end: End,
   path: FieldPath,
-  { springs }: JobDocument,
+  { springs, machine }: JobDocument,
 ): Generator<Problem> {
   const spring = springs[id];
   if (!spring) yield noSuch(path, 'spring', id, springs);
   else if (spring.end !== end) yield problem(path, 'springOfOtherEnd', id, spring.end, end);
+  else if (spring.rate.kind === 'none' && (end === 'front' || machine.rear.shock.air === undefined)) {
+    yield problem(path, 'coilMissing');
+  }
 }
 
 /** The name of the setting that each kind of adjuster has. */

@@ -18,6 +18,7 @@ export function* springProblems(springs: JobDocument['springs']): Generator<Prob
 
 function* rateProblems(rate: SpringRate, path: FieldPath): Generator<Problem> {
   switch (rate.kind) {
+    case 'none':
     case 'linear':
       return;
     case 'series':

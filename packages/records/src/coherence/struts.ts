@@ -11,6 +11,7 @@ export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
   const { stroke, length, lengthAdjuster } = rear.shock;
   yield* withinStroke(rear.shock, path);
   yield* gasProblems(rear.shock, path);
+  yield* airProblems(rear.shock, [...path, 'air']);
   if (stroke && length && !isBelow(stroke, length)) {
     yield problem([...path, 'stroke'], 'notBelow', asTyped(stroke), 'the eye-to-eye length', asTyped(length));
   }
@@ -19,6 +20,21 @@ export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
     yield* withinStroke(front.fork, ['machine', 'front', 'fork']);
     yield* forkProblems(front.fork);
   }
+}
+
+function* airProblems({ air, stroke }: Shock, path: FieldPath): Generator<Problem> {
+  if (!air) return;
+  const { least, most, readAt, volume, diameter } = air;
+  if (!isBelow(least, most)) {
+    yield problem([...path, 'least'], 'notBelow', asTyped(least), 'the most', asTyped(most));
+  }
+  if (!stroke) return;
+  if (readAt && !isAtMost(readAt, stroke)) {
+    yield problem([...path, 'readAt'], 'notAtMost', asTyped(readAt), 'the stroke', asTyped(stroke));
+  }
+  const swept = (Math.PI / 4) * siOf(diameter) ** 2 * siOf(stroke);
+  if (1.02 * swept < siOf(volume)) return;
+  yield problem([...path, 'volume'], 'airTooSmall', asTyped(volume), `${(swept * 1e6).toFixed(1)} cm3`);
 }
 
 function* lengthAdjusterProblems(

@@ -47,6 +47,8 @@ export const bounds = {
   // Forces beside the spring
   shaftDiameter: { dimension: 'length', least: 0.004, most: 0.04 },
   gasPressure: { dimension: 'pressure', least: 0, most: 5e6 },
+  airDiameter: { dimension: 'length', least: 0.01, most: 0.15 },
+  gaugeVolume: { dimension: 'volume', least: 0, most: 1e-4 },
   gasVolume: { dimension: 'volume', least: 1e-6, most: 5e-3 },
   temperature: { dimension: 'temperature', least: 233.15, most: 423.15 },
   rubberStart: { dimension: 'length', least: 0, most: 0.4 },

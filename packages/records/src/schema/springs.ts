@@ -5,6 +5,8 @@ import { quantities } from './quantity.ts';
 
 /** How a spring's force grows: as marked, or as worked out from its wire. One spring, never a pair. */
 const springRate = z.discriminatedUnion('kind', [
+  /** No coil: the air of the shock bears the load alone. */
+  z.strictObject({ kind: z.literal('none') }),
   z.strictObject({ kind: z.literal('linear'), rate: quantities.springRate }),
   /** Two springs one upon the other: the soft one closes after its own `softCloses`, then the stiff one is alone. */
   z.strictObject({

@@ -17,6 +17,22 @@ const gas = z.strictObject({
   temperature: z.exactOptional(quantities.temperature),
 });
 
+/**
+ * A pressure spring beside the coil, or instead of it (a spring of the kind `none`): what one sets is its pressure. As read on
+ * a gauge, at `readAt` of stroke (left out: fully out), as its range is too.
+ */
+const air = z.strictObject({
+  /** Across what the pressure pushes on; volume with the shock fully out, hose included. */
+  diameter: quantities.airDiameter,
+  volume: quantities.gasVolume,
+  pressure: quantities.gasPressure,
+  readAt: z.exactOptional(quantities.wheelTravel),
+  least: quantities.gasPressure,
+  most: quantities.gasPressure,
+  /** What the gauge and its hose hold: so much of the air is lost in reading; 0 with one that loses nothing. */
+  gauge: z.exactOptional(quantities.gaugeVolume),
+});
+
 /** The bump rubber, met at stroke `start`: F = rate · d + hardening · d³, d how far it is pressed. */
 export const rubber = z
   .strictObject({
@@ -59,7 +75,10 @@ export const shock = z.strictObject({
   stroke: z.exactOptional(quantities.stroke),
   /** Eye to eye, fully out. */
   length: z.exactOptional(quantities.shockLength),
+  /** How it is built: it tells what its gas is where nobody read it. */
+  build: z.exactOptional(z.enum(['mono-tube', 'mono-tube with reservoir', 'twin-tube'])),
   gas: z.exactOptional(z.union([none, gas])),
+  air: z.exactOptional(air),
   rubber: z.exactOptional(z.union([none, rubber])),
   topOut: z.exactOptional(z.union([none, topOut])),
   /** Of each shock, along it. */
@@ -71,5 +90,6 @@ export const shock = z.strictObject({
 export type Gas = Immutable<z.infer<typeof gas>>;
 export type Rubber = Immutable<z.infer<typeof rubber>>;
 export type TopOut = Immutable<z.infer<typeof topOut>>;
+export type ShockAir = Immutable<z.infer<typeof air>>;
 export type LengthAdjuster = Immutable<z.infer<typeof lengthAdjuster>>;
 export type Shock = Immutable<z.infer<typeof shock>>;

@@ -4,7 +4,7 @@ import type { Fork, SpringStack } from '../schema/fork.ts';
 import type { FrontTravel } from '../schema/frontTravel.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
-import type { LengthAdjuster, Shock } from '../schema/struts.ts';
+import type { LengthAdjuster, Shock, ShockAir } from '../schema/struts.ts';
 import { arbitraryQuantity as quantity, written } from './arbitraryQuantity.ts';
 
 /** What the parts of one strut have in common, in SI, so that they fit each other. */
@@ -48,6 +48,8 @@ export function arbitraryShock({
           { requiredKeys: ['shaft', 'pressure'] },
         ),
       ),
+      build: fc.constantFrom('mono-tube', 'mono-tube with reservoir', 'twin-tube'),
+      air: arbitraryAir(stroke),
       rubber: orNone(arbitraryRubber(stroke)),
       topOut: orNone(arbitraryTopOut),
       friction: quantity('force', 0, 120),
@@ -104,6 +106,22 @@ export function arbitraryStack({ freeLength }: StrutSize): fc.Arbitrary<SpringSt
       spacer: fc.constant(mm(0.03)),
     },
     { requiredKeys: ['room'] },
+  );
+}
+
+/** Air of 25 to 40 mm across, with three times the room that it needs. */
+function arbitraryAir(stroke: number): fc.Arbitrary<ShockAir> {
+  return fc.record(
+    {
+      diameter: quantity('length', 0.025, 0.04),
+      volume: quantity('volume', 0.0025 * stroke, 0.004 * stroke),
+      pressure: quantity('pressure', 0, 4e5),
+      readAt: quantity('length', 0, 0.4 * stroke),
+      least: quantity('pressure', 0, 1e5),
+      most: quantity('pressure', 3e5, 8e5),
+      gauge: quantity('volume', 0, 3e-6),
+    },
+    { requiredKeys: ['diameter', 'volume', 'pressure', 'least', 'most'] },
   );
 }
 

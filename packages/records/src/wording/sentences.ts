@@ -98,6 +98,10 @@ export const sentences = {
     `stroke and ratio together give ${travel} of wheel travel; allowed: ${range}. Is it wheel per shock (leverage) or shock per wheel (motion)?`,
   gasTooSmall: (volume: string, swept: string) =>
     `found ${volume}; the shaft alone takes up ${swept} over the stroke, and some gas must be left. One of the figures is wrong.`,
+  airTooSmall: (volume: string, swept: string) =>
+    `found ${volume}; the stroke alone takes up ${swept}, and some air must be left. Is it the volume fully out?`,
+  coilMissing: () =>
+    'the spring is "none", but nothing tells of air in the shock that bears the load. Tell of the air, or of the spring.',
   softerIsStiffer: (soft: string, stiff: string) =>
     `found ${soft}, stiffer than the stiff one's ${stiff}. Swapped?`,
   oneDiameter: (given: string) => `found ${given} of outside and mean diameter; just one is needed.`,

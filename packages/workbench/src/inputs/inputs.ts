@@ -22,6 +22,7 @@ import { margins } from './margins.ts';
 import { type RaisedHeight, raisedHeight } from './massCentre.ts';
 import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
+import { pressureRange } from './shockAir.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 import { tapeOf } from './tapeFitted.ts';
@@ -214,5 +215,12 @@ function endQuestion(
     });
     return [{ id, fitted: id === fitted, ...choice, inputs }];
   });
-  return { adjuster: adjusterOf(adjuster), choices, found, ...margins };
+  const pressure = name === 'rear' ? pressureRange(desk) : null;
+  return {
+    adjuster: adjusterOf(adjuster),
+    choices,
+    found,
+    ...(pressure !== null && { pressure }),
+    ...margins,
+  };
 }

@@ -1,3 +1,4 @@
+import type { GasSI } from '@sagwright/model/dampers/gas';
 import type { EndSI } from '@sagwright/model/statics/machine';
 import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
 import type { Tyre } from '@sagwright/records/schema/machine';
@@ -10,6 +11,7 @@ import { type FrontMotion, otherFront } from './frontTravel.ts';
 import { massCentreHeightOf } from './massCentre.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
+import { shockAir } from './shockAir.ts';
 import { rubberOf, shockGas, topOutOf } from './struts.ts';
 import { tyreRadius } from './tyreRadius.ts';
 
@@ -74,8 +76,9 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
-    gas: shockGas(desk, shock.gas, strokeMax),
+    gas: shockGas(desk, shock, strokeMax),
     rubber: rubberOf(desk, 'machine.rear.shock.rubber', shock.rubber, strokeMax),
+    ...airOf(desk, strokeMax),
     topOut: topOutOf(desk, 'machine.rear.shock.topOut', shock.topOut, strokeMax),
     friction: take.orAssumed('machine.rear.shock.friction', shock.friction, 'friction', 'rearFriction'),
   };
@@ -134,6 +137,11 @@ function assumedFork(desk: Desk): FoundEnd {
   const preload = desk.take.orAssumed('setups.asFound.front.preload', undefined, 'collar', 'forkPreload');
   const leg = { spring: { kind: 'linear', rate }, preload } as const;
   return { fitted: null, struts: [leg, leg], found: null };
+}
+
+function airOf(desk: Desk, strokeMax: number): { readonly air?: GasSI } {
+  const air = shockAir(desk, desk.job.machine.rear.shock.air, strokeMax);
+  return air === null ? {} : { air };
 }
 
 function unsprungOf(desk: Desk, end: 'rear' | 'front', weighing: WeighingSI): number {

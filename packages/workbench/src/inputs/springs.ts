@@ -11,6 +11,8 @@ export function springOf(desk: Desk, id: string, spring: Spring): SpringSI {
   const path = `springs.${id}.rate`;
   const { rate } = spring;
   switch (rate.kind) {
+    case 'none':
+      return { kind: 'none' };
     case 'linear':
       return { kind: 'linear', rate: take.known(`${path}.rate`, rate.rate, 'springRate') };
     case 'series':

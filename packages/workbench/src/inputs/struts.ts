@@ -11,14 +11,19 @@ import { type Desk, impossible, note } from './desk.ts';
 export const SETTLED = 293.15;
 
 /** Gas of each rear shock; assumed where nobody said, null where there is none. */
-export function shockGas(desk: Desk, gas: Shock['gas'], stroke: number): GasSI | null {
+export function shockGas(desk: Desk, { gas, build }: Shock, stroke: number): GasSI | null {
   if (gas === 'none') return null;
   const { take } = desk;
   const path = 'machine.rear.shock.gas';
   const diameter = take.orAssumed(`${path}.shaft`, gas?.shaft, 'shaft', 'gasShaft');
-  const gauge = take.orAssumed(`${path}.pressure`, gas?.pressure, 'gasPressure', 'gasPressure');
+  const gauge = take.orAssumed(
+    `${path}.pressure`,
+    gas?.pressure,
+    'gasPressure',
+    build === 'twin-tube' ? 'twinTubePressure' : 'gasPressure',
+  );
   const area = circle(diameter);
-  const volume = gasVolume(desk, gas, area * stroke);
+  const volume = gasVolume(desk, gas, build, area * stroke);
   const warm = gas?.temperature === undefined ? 1 : SETTLED / siOf(gas.temperature);
   if (!(volume > 1.02 * area * stroke)) {
     impossible(
@@ -32,11 +37,17 @@ export function shockGas(desk: Desk, gas: Shock['gas'], stroke: number): GasSI |
 }
 
 /** Typed, or assumed: and then at least three times what the shaft takes up, as any damper has. */
-function gasVolume(desk: Desk, gas: Exclude<Shock['gas'], 'none'>, swept: number): number {
+function gasVolume(
+  desk: Desk,
+  gas: Exclude<Shock['gas'], 'none'>,
+  build: Shock['build'],
+  swept: number,
+): number {
   const { take } = desk;
   const path = 'machine.rear.shock.gas.volume';
   if (gas?.volume !== undefined) return take.known(path, gas.volume, 'gasVolume');
-  const usual = take.orAssumed(path, undefined, 'gasVolume', 'gasVolume');
+  const assumption = build === 'mono-tube with reservoir' ? 'reservoirVolume' : 'gasVolume';
+  const usual = take.orAssumed(path, undefined, 'gasVolume', assumption);
   if (usual > 3 * swept) return usual;
   return take.workedOut(
     path,
@@ -44,7 +55,7 @@ function gasVolume(desk: Desk, gas: Exclude<Shock['gas'], 'none'>, swept: number
     0.6 * swept,
     'volume',
     'ml',
-    `${assumptions.gasVolume.why}; here three times the shaft's`,
+    `${assumptions[assumption].why}; here three times the shaft's`,
   );
 }
 

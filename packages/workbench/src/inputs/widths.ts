@@ -101,6 +101,15 @@ export const widths = {
   threadEngaged: { usual: mm(1), why: 'what shows of a thread, and what its nut hides' },
   threadDiameter: { usual: { value: 0.1, unit: 'mm', law: 'normal' }, why: 'calipers over the crests' },
   gasPressure: { usual: percent(10), why: 'a gauge takes some of a small charge with it, and it warms' },
+  airPressure: {
+    usual: { value: 0.05, unit: 'bar', law: 'normal' },
+    by: {
+      memory: { value: 0.5, unit: 'bar', law: 'normal' },
+      told: { value: 0.3, unit: 'bar', law: 'normal' },
+    },
+    why: 'a gauge of small range; what it loses is told apart',
+  },
+  airVolume: { usual: percent(10), why: 'filled with oil and measured, or from a sheet' },
   gasVolume: { usual: percent(20), why: 'seldom on a sheet' },
   shaft: { usual: { value: 0.1, unit: 'mm', law: 'normal' }, why: 'calipers' },
   tube: { usual: { value: 0.2, unit: 'mm', law: 'normal' }, why: 'calipers' },

@@ -1,5 +1,6 @@
 import type { AtSetting, PlanCell, Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { JobPlan } from '../path.ts';
+import { pressureOf } from '../shock/pressure.ts';
 import type { CellDocument, PlannedDocument, SagDocument, SetDocument } from './document.ts';
 import type { End } from './inView.ts';
 import { settingDocument } from './setting.ts';
@@ -18,6 +19,7 @@ export function cellDocument(planned: JobPlan, end: End, spring: SpringPlan, cel
     preloadBothAtTarget,
     positions,
     reach,
+    pressure: pressureOf(planned, cell.cell),
     set: setDocument(planned, end, spring, cell.loadCase, cell.cell),
     contributions,
   };

@@ -15,7 +15,7 @@ import type { Dimension } from '@sagwright/records/units';
 import type { ForkDocument } from '../fork/document.ts';
 import type { Note } from '../inputs/desk.ts';
 import type { Strut } from '../inputs/sides.ts';
-import type { ShockDocument } from '../shock/document.ts';
+import type { PressureDocument, ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
 
@@ -137,6 +137,8 @@ export interface PlannedDocument
   extends Pick<Planned, 'wanted' | 'preload' | 'preloadBothAtTarget' | 'positions' | 'reach'> {
   readonly kind: 'planned';
   readonly loadCase: string;
+  /** Null where no air is set. */
+  readonly pressure: PressureDocument | null;
   /** Preloads that keep the sag in the wanted band [m]. */
   readonly preloadInterval: { readonly loosest: number; readonly tightest: number } | null;
   readonly set: SetDocument;

@@ -1,10 +1,25 @@
 import type { ThreadEnd } from '@sagwright/model/limits/threadLeft';
-import type { Figure } from '@sagwright/model/plan/answer';
+import type { Figure, Reach } from '@sagwright/model/plan/answer';
 
 /** What is told of the rear shock by itself. */
 export interface ShockDocument {
   /** Null where the job knows of none. */
   readonly lengthAdjuster: LengthAdjusterDocument | null;
+}
+
+/** The pressure that answers a load, as a gauge reads it [Pa]; the coil stays as found. */
+export interface PressureDocument {
+  /** With the wheel in the air, shock fully out. */
+  readonly aim: Figure;
+  /** Pressures that keep the sag in the wanted band. */
+  readonly least: number;
+  readonly most: number;
+  /** How far the unit's range gets [Pa]. */
+  readonly reach: Reach;
+  /** What hands set: wheel in the air; with nothing aboard; with the load. Null where the plan stands on the collar instead. */
+  readonly set: { readonly fullyOut: number; readonly alone: number | null; readonly laden: number | null };
+  /** Nothing else sets this end: the plan stands on this pressure. */
+  readonly isPlanned: boolean;
 }
 
 /** How far the shock's length can be set, and what a chosen change takes. Lengths [m], longer positive. */

@@ -1,11 +1,12 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { decimalsFor, fixed } from '../format/digits.ts';
-import { formatFigure } from '../format/format.ts';
+import { formatFigure, formatSome, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import { ONE_DIAMETER } from '../inputs/lengthAdjuster.ts';
+import { GAUGE_LOSS } from '../inputs/shockAir.ts';
 import type { JobPlan } from '../path.ts';
 import { shock as say } from '../words/english/shock.ts';
-import type { ChosenLength, LengthAdjusterDocument, LengthLeft } from './document.ts';
+import type { ChosenLength, LengthAdjusterDocument, LengthLeft, PressureDocument } from './document.ts';
 
 /** How many turns are left both ways, and what the chosen length takes, in sentences. */
 export function lengthAdjusterWords(planned: JobPlan, units: Units): readonly string[] {
@@ -66,4 +67,25 @@ function turned({ length, turns, by }: LengthLeft): LengthLeft {
 
 function positive({ value, plusMinus }: Figure): Figure {
   return { value: Math.abs(value), plusMinus };
+}
+
+/** "ok", or by how much the wanted pressure lies past the unit's range. */
+export function pressureReachWords({ reach }: PressureDocument, units: Units): string {
+  switch (reach.kind) {
+    case 'at the edge':
+      return say.pressure.edge(formatSome(reach.short, 'pressure', units));
+    case 'out of reach':
+      return say.pressure.beyond(formatSome(reach.short, 'pressure', units));
+    default:
+      return '';
+  }
+}
+
+/** What is said beside the pressures: in which states they are read, and what the gauge takes. */
+export function pressureNotes({ inputs }: JobPlan, units: Units): readonly string[] {
+  const loss = inputs.figures.get(GAUGE_LOSS);
+  return [
+    say.pressure.state,
+    ...(loss === undefined ? [] : [say.pressure.loss(formatWidth(loss.halfWidth, 'pressure', units))]),
+  ];
 }

@@ -34,6 +34,8 @@ export function standingOfCell(
   const found = question[end].found?.map((position) => choice.preloadAtZero + position);
   const struts = question.machine[end].struts.map((strut, i) => ({
     ...strut,
+    ...(strut.air !== undefined &&
+      cell.pressure?.isPlanned && { air: { ...strut.air, pressure: cell.pressure.set } }),
     spring: choice.spring,
     preload: cell.setting === null ? (found?.[i] ?? cell.set.preload) : cell.set.preload,
   }));

@@ -8,7 +8,7 @@ import { airPart, frontTravelPart, legsPart, stackPart } from './forkFigures.ts'
 import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
 import { drivePart, pointFigures } from './pointFigures.ts';
-import { lengthAdjusterFigures } from './shockFigures.ts';
+import { airFigures, lengthAdjusterFigures } from './shockFigures.ts';
 
 const SHOCK = 'machine.rear.shock';
 const FORK = 'machine.front.fork';
@@ -31,6 +31,7 @@ export function rearGroup(job: JobDocument): FigureGroup {
           quantity(`${SHOCK}.friction`, words.friction.rear, 'friction', 'friction'),
         ],
       },
+      { title: words.airOfShock, figures: airFigures() },
       { title: words.lengthAdjuster, figures: lengthAdjusterFigures() },
       gasPart(shock.gas),
       ...rubberAndTopOut(SHOCK, shock),

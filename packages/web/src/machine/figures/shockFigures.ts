@@ -1,7 +1,8 @@
 import { struts as words } from '../../words/figures.ts';
 import { type Figure, quantity, together } from './figure.ts';
 
-const ADJUSTER = 'machine.rear.shock.lengthAdjuster';
+const SHOCK = 'machine.rear.shock';
+const ADJUSTER = `${SHOCK}.lengthAdjuster`;
 
 /** How far the shock's own length can be set, and what tells it. */
 export function lengthAdjusterFigures(): readonly Figure[] {
@@ -38,4 +39,22 @@ export function lengthAdjusterFigures(): readonly Figure[] {
     ...together(`${ADJUSTER}.mark`, ['left'], [['left', say.mark, 'markLeft', 'collar']]),
     quantity('choice.shockLength', say.chosen, 'lengthChange', 'collar'),
   ];
+}
+
+/** The air of an air-assisted shock. */
+export function airFigures(): readonly Figure[] {
+  const say = words.airFigures;
+  return together(
+    `${SHOCK}.air`,
+    ['diameter', 'volume', 'pressure', 'least', 'most'],
+    [
+      ['diameter', say.diameter, 'airDiameter', 'tube'],
+      ['volume', say.volume, 'gasVolume', 'airVolume'],
+      ['pressure', say.pressure, 'gasPressure', 'airPressure'],
+      ['readAt', say.readAt, 'wheelTravel', 'tape'],
+      ['least', say.least, 'gasPressure', 'airPressure'],
+      ['most', say.most, 'gasPressure', 'airPressure'],
+      ['gauge', say.gauge, 'gaugeVolume', 'gasVolume'],
+    ],
+  );
 }

@@ -48,6 +48,8 @@ function springFigures(id: string, spring: Spring): readonly Figure[] {
 
 function rateFigures(path: string, rate: SpringRate): readonly Figure[] {
   switch (rate.kind) {
+    case 'none':
+      return [];
     case 'linear':
       return [quantity(`${path}.rate`, words.rate, 'springRate', 'springRate')];
     case 'series':

@@ -31,6 +31,25 @@ export const shock = {
     `${length} longer${turns === null ? '' : `, ${turns} turns out`}`,
   chosenShorter: (length: string, turns: string | null) =>
     `${length} shorter${turns === null ? '' : `, ${turns} turns in`}`,
+  /** The pressures of one load; lengths and pressures arrive formatted. */
+  pressure: {
+    head: {
+      fullyOut: 'fully out',
+      alone: 'standing alone',
+      laden: 'with the load',
+      wanted: 'wanted',
+      band: 'in the wanted band',
+    },
+    title: 'AIR OF THE SHOCK',
+    instead: 'with spring and collar as found, instead of turning the collar',
+    planned: 'what sets the rear',
+    edge: (short: string) => `only at the end of its range: ${short} past`,
+    beyond: (short: string) => `out of its range by ${short}`,
+    loss: (loss: string) =>
+      `Reading it costs up to ${loss}: the ± holds that. Read once, with the same gauge as it was set by.`,
+    state:
+      'Fully out: wheel in the air. Standing alone: on both wheels, nobody and nothing aboard. They are one setting, read in three states.',
+  },
   lockNut:
     'Loosen the lock nut before the eye is turned, tighten it after, and see that both eyes stand in line. Torque as the manual says.',
 } as const;

@@ -1,0 +1,69 @@
+import type { GasSI } from '@sagwright/model/dampers/gas';
+import type { PressureRangeSI } from '@sagwright/model/plan/question';
+import { ATMOSPHERE } from '@sagwright/model/statics/machine';
+import type { ShockAir } from '@sagwright/records/schema/struts';
+import { type Desk, impossible } from './desk.ts';
+import { circle } from './struts.ts';
+
+const PATH = 'machine.rear.shock.air';
+
+/** Where the ± that the gauge's own loss gives is noted. */
+export const GAUGE_LOSS = `${PATH}.gaugeLoss`;
+
+/** What a gauge with its hose holds where nobody measured it [m³]: 2 ml, common practice, no source. */
+const USUAL_GAUGE = 2e-6;
+
+/** A loss that no gauge shows [Pa]. */
+const NO_LOSS = 1;
+
+/** To what hands set a pressure [Pa]: a twentieth of a bar, common practice, no source. */
+const HANDS = 5000;
+
+/**
+ * The pressure spring of a shock; null where it has none. Read at a stroke, it was so much less fully out:
+ *   P0 = P (V0 − A s)/V0
+ * A gauge takes (P − P_atm) v/V of the pressure with it: what stood in the shock before may have been more by so much, which is ±.
+ */
+export function shockAir(desk: Desk, air: ShockAir | undefined, stroke: number): GasSI | null {
+  if (air === undefined) return null;
+  const { take } = desk;
+  const area = circle(take.known(`${PATH}.diameter`, air.diameter, 'tube'));
+  const volume = take.known(`${PATH}.volume`, air.volume, 'airVolume');
+  const readAt = air.readAt === undefined ? 0 : take.known(`${PATH}.readAt`, air.readAt, 'tape');
+  const gauge = take.known(`${PATH}.pressure`, air.pressure, 'airPressure');
+  const there = volume - area * readAt;
+  const before = gauge + lost(desk, air, gauge, there);
+  if (!(volume > 1.02 * area * stroke)) {
+    impossible(
+      desk,
+      `${PATH}.volume`,
+      `Air of the shock: ${(volume * 1e6).toFixed(1)} ml, but its stroke, typed or assumed, takes up ${(area * stroke * 1e6).toFixed(1)} ml; some air must be left. Is it the volume with the shock fully out?`,
+    );
+    return null;
+  }
+  return { area, volume, pressure: ((before + ATMOSPHERE) * there) / volume, exponent: 1 };
+}
+
+/** 0, with what the gauge takes as its ±. */
+function lost({ take }: Desk, air: ShockAir, gauge: number, volume: number): number {
+  const held = air.gauge === undefined ? USUAL_GAUGE : take.known(`${PATH}.gauge`, air.gauge, 'gasVolume');
+  const why = `a gauge and hose of ${(held * 1e6).toFixed(1)} ml take so much with them`;
+  const loss = (gauge * held) / volume;
+  return loss < NO_LOSS ? 0 : take.workedOut(GAUGE_LOSS, 0, loss, 'pressure', 'bar', why);
+}
+
+/** The range that its pressure may be set in, as it is fully out; null where the shock has no air that is set. */
+export function pressureRange(desk: Desk): PressureRangeSI | null {
+  const { air } = desk.job.machine.rear.shock;
+  if (air === undefined) return null;
+  const { take } = desk;
+  const area = circle(take.known(`${PATH}.diameter`, air.diameter, 'tube'));
+  const volume = take.known(`${PATH}.volume`, air.volume, 'airVolume');
+  const readAt = air.readAt === undefined ? 0 : take.known(`${PATH}.readAt`, air.readAt, 'tape');
+  const fullyOut = (gauge: number): number => ((gauge + ATMOSPHERE) * (volume - area * readAt)) / volume;
+  return {
+    least: fullyOut(take.known(`${PATH}.least`, air.least, 'airPressure')),
+    most: fullyOut(take.known(`${PATH}.most`, air.most, 'airPressure')),
+    step: HANDS,
+  };
+}
