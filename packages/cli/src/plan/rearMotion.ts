@@ -1,6 +1,7 @@
-import { format, formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/format/format';
+import { formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/format/format';
 import type { RearRestDocument, TravelDocument } from '@sagwright/workbench/result/rearMotionDocument';
 import { words } from '@sagwright/workbench/words/catalogue';
+import { rearMotionSentences } from '@sagwright/workbench/words/rearMotion';
 import { type Column, fitsIn, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, nameOf, type Page } from './page.ts';
@@ -13,7 +14,7 @@ interface Row {
 
 /** Ratios, swingarm and squat at both ends of the travel and where each load rests; with every step between them if all is wanted. */
 export function rearMotionLines(page: Page): readonly string[] {
-  const { result, width, paint, full } = page;
+  const { result, planned, units, width, paint, full } = page;
   const { knownBy, along, rests } = result.rearMotion;
   if (!full && knownBy !== 'direct' && knownBy !== 'linkage') return [];
   const say = words.rearMotion;
@@ -26,7 +27,9 @@ export function rearMotionLines(page: Page): readonly string[] {
     ...heading(page, 'REAR TRAVEL', say.source[knownBy]),
     ...columnsThatFit(page, rows).flatMap((columns) => table(columns, rows, width, paint)),
     ...(full ? ['', ...stepLines(page, along)] : []),
-    ...sentences(page).flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
+    ...rearMotionSentences(result.rearMotion, planned.inputs, units).flatMap((sentence) =>
+      wrap(sentence, width, '  ', '  '),
+    ),
   ];
 }
 
@@ -93,27 +96,6 @@ function stepLines({ units, width, paint }: Page, along: readonly TravelDocument
   ];
   const known = columns.filter(({ cell }) => along.some((row) => cell(row) !== ''));
   return table(known, along, width, paint);
-}
-
-function sentences({ result, planned, units }: Page): readonly string[] {
-  const { knownBy, referenceTravel, link, tightest, rests } = result.rearMotion;
-  const { drive } = planned.inputs;
-  const say = words.rearMotion;
-  const byPoints = knownBy === 'direct' || knownBy === 'linkage';
-  return [
-    ...(byPoints ? [say.readAt(format(referenceTravel, 'length', units))] : []),
-    ...(link === null ? [] : [say.link[link]]),
-    ...(tightest === null || drive === null || drive.kind === 'shaft'
-      ? []
-      : [
-          say.tightest(
-            drive.kind,
-            format(tightest.centreDistance, 'length', units),
-            format(tightest.travel, 'length', units),
-          ),
-        ]),
-    ...(rests.some(({ squatAngle }) => squatAngle !== null) ? [say.squat] : []),
-  ];
 }
 
 function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
