@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Desk, openDesk, type sizes, visit } from './page.ts';
+import { type Desk, exampleText, openDesk, openText, type sizes, visit } from './page.ts';
 import { faintNumbers, smallTargets } from './seen.ts';
 
 let desk: Desk;
@@ -20,7 +20,7 @@ const LEAST_CONTRAST = 7;
 
 describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
   describe.each(['sun', 'truck'] as const)('in %s colours', (theme) => {
-    test('each tab, an open keypad and how it stands are without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
+    test('each tab, an open keypad, how the rear moves and how it stands are without a fault of axe, with targets for a hand and numbers in full contrast', async () => {
       const { context, page, errors } = await visit(desk, size, theme);
       await page.getByRole('button', { name: /^the fortnight/ }).click();
       await page.locator('.side-load').first().waitFor();
@@ -33,6 +33,9 @@ describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
       await page.locator('.keypad-sheet').waitFor();
       await expectSound(page, size);
       await page.keyboard.press('Escape');
+      await page.locator('.figures-groups').getByRole('button', { name: 'Rear' }).click();
+      await page.locator('.ratio-plot svg').waitFor();
+      await expectSound(page, size);
       await page.getByRole('button', { name: 'Close' }).click();
       await page.getByRole('button', { name: 'How it stands' }).click();
       await page.locator('.stance-row').first().waitFor();
@@ -49,6 +52,21 @@ describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
     });
   });
 });
+
+test.each(['sun', 'truck'] as const)(
+  'the parts of a rear by hard points are sound in %s colours',
+  async (theme) => {
+    const { context, page, errors } = await visit(desk, 'phone', theme);
+    await openText(page, exampleText('taped-linkage'));
+    await page.getByRole('button', { name: 'This machine' }).click();
+    await page.locator('.figures-groups').getByRole('button', { name: 'Rear' }).click();
+    await page.locator('.parts-plot svg').first().waitFor();
+    for (const summary of await page.locator('.as-table summary').all()) await summary.click();
+    await expectSound(page, 'phone');
+    expect(errors).toEqual([]);
+    await context.close();
+  },
+);
 
 async function expectSound(page: Page, size: keyof typeof sizes): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).analyze();

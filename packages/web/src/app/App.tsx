@@ -101,6 +101,7 @@ export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProp
               <Suspense>
                 <FiguresSheet
                   view={null}
+                  load={null}
                   asked={sheet?.kind === 'figures' ? sheet : noField}
                   onSheet={setSheet}
                 />

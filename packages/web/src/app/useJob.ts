@@ -29,8 +29,9 @@ export interface Table {
   readonly behind: Behind;
   /** Opens a figure of the view up. */
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
-  /** What works in the fork of the last plan, and how a load of it stands and steers. */
+  /** What works in the fork of the last plan, how its rear moves, and how a load of it stands and steers. */
   readonly fork: PlanClient['fork'];
+  readonly rear: PlanClient['rear'];
   readonly stance: PlanClient['stance'];
 }
 
@@ -113,8 +114,8 @@ export function usePlannedJob(
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
   return useMemo(() => {
-    const { open, fork, stance } = client;
-    return { store, state, view, problems, behind, open, fork, stance };
+    const { open, fork, rear, stance } = client;
+    return { store, state, view, problems, behind, open, fork, rear, stance };
   }, [store, state, view, problems, behind, client]);
 }
 

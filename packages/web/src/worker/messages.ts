@@ -2,6 +2,7 @@ import type { Problem } from '@sagwright/records/problem';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
 import type { ForkView } from '@sagwright/workbench/page/forkView';
+import type { RearView } from '@sagwright/workbench/page/rearView';
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import type { StanceView } from '@sagwright/workbench/page/stanceView';
 import type { StandQuestion } from '@sagwright/workbench/page/whyStand';
@@ -38,6 +39,20 @@ export interface ForkAnswer {
   readonly fork: ForkView | null;
 }
 
+/** How the rear of the last plan moves, its parts where a load (null: the machine alone) rests. */
+export interface AskRear {
+  readonly kind: 'rear';
+  readonly id: number;
+  readonly load: string | null;
+}
+
+/** Null where there is no plan yet. */
+export interface RearAnswer {
+  readonly kind: 'rear';
+  readonly id: number;
+  readonly rear: RearView | null;
+}
+
 /** Of how a load stands, as the Machine tab shows it; or of one spring with one load. */
 export type FigureQuestion =
   | { readonly of: 'stand'; readonly asked: StandQuestion }
@@ -59,8 +74,8 @@ export interface StanceTold {
 }
 
 /** All that the page posts to the worker, and all that comes back. */
-export type ToWorker = Ask | Open | AskFork | AskStance;
-export type FromWorker = Answer | Opened | ForkAnswer | StanceTold;
+export type ToWorker = Ask | Open | AskFork | AskRear | AskStance;
+export type FromWorker = Answer | Opened | ForkAnswer | RearAnswer | StanceTold;
 
 /** What the worker says: the load in sight first, then all that is to be shown; or why the job has no plan. */
 export type Answer =

@@ -59,6 +59,15 @@ test('the fork is told beside figures that are opened up, each to who asked', as
   expect(await figure).toBe('of a');
 });
 
+test('how the rear moves is told of the load that was asked about', async () => {
+  const { posted, say, client } = desk();
+  const rear = client.rear('a');
+  expect(posted).toMatchObject([{ kind: 'rear', load: 'a' }]);
+  const ids = posted.flatMap((message) => (message.kind === 'plan' ? [] : [message.id]));
+  say({ kind: 'rear', id: ids[0]!, rear: null });
+  expect(await rear).toBeNull();
+});
+
 test('a worker that throws is told with its words, one that does not load is told too', () => {
   const { faults, fail } = desk();
   fail('wheelAt: travel 0.2 m is beyond 0.1 m');

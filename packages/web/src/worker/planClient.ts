@@ -6,6 +6,7 @@ import type {
   ForkAnswer,
   FromWorker,
   Opened,
+  RearAnswer,
   StanceTold,
   ToWorker,
 } from './messages.ts';
@@ -18,6 +19,8 @@ export interface PlanClient {
   readonly open: (question: FigureQuestion) => Promise<Opened['figure']>;
   /** What works in the fork of the last plan that was answered. */
   readonly fork: () => Promise<ForkAnswer['fork']>;
+  /** How its rear moves, with the parts where a load rests. */
+  readonly rear: (load: string | null) => Promise<RearAnswer['rear']>;
   /** How a load of it stands and steers. */
   readonly stance: (load: string | null) => Promise<StanceTold['stance']>;
 }
@@ -39,6 +42,7 @@ export function createPlanClient(
   let opening = 0;
   const openings = new Map<number, (figure: Opened['figure']) => void>();
   const forks = new Map<number, (fork: ForkAnswer['fork']) => void>();
+  const rears = new Map<number, (rear: RearAnswer['rear']) => void>();
   const stances = new Map<number, (stance: StanceTold['stance']) => void>();
   worker.onmessage = ({ data }) => {
     switch (data.kind) {
@@ -46,6 +50,8 @@ export function createPlanClient(
         return answerTo(openings, data.id, data.figure);
       case 'fork':
         return answerTo(forks, data.id, data.fork);
+      case 'rear':
+        return answerTo(rears, data.id, data.rear);
       case 'stance told':
         return answerTo(stances, data.id, data.stance);
       default:
@@ -70,6 +76,12 @@ export function createPlanClient(
       const id = opening;
       worker.postMessage({ kind: 'fork', id });
       return new Promise((resolve) => forks.set(id, resolve));
+    },
+    rear: (load) => {
+      opening += 1;
+      const id = opening;
+      worker.postMessage({ kind: 'rear', id, load });
+      return new Promise((resolve) => rears.set(id, resolve));
     },
     stance: (load) => {
       opening += 1;

@@ -51,6 +51,14 @@ test('the fork is told of the last plan, and of none while there is none', async
   expect(answer).toMatchObject({ fork: { steps: { length: 11 } } });
 });
 
+test('how the rear moves is told of the last plan, and of none while there is none', async () => {
+  const { to } = deskHeard();
+  expect(await to({ kind: 'rear', id: 1, load: null })).toEqual([{ kind: 'rear', id: 1, rear: null }]);
+  await to(ask(1, tourerData()));
+  const [answer] = await to({ kind: 'rear', id: 2, load: 'both' });
+  expect(answer).toMatchObject({ kind: 'rear', id: 2, rear: { lengthUnit: 'mm', steps: { length: 11 } } });
+});
+
 test('a figure of a spring with a load opens, or says why not', async () => {
   const { to } = deskHeard();
   await to(ask(1, tourerData()));

@@ -50,6 +50,11 @@ export function createDesk(
       const fork = now === null ? null : forkView(now.planned, now.units);
       return say({ kind: 'fork', id, fork });
     }
+    if (message.kind === 'rear') {
+      const { rearView } = await import('@sagwright/workbench/page/rearView');
+      const rear = now === null ? null : rearView(now.planned, message.load, now.units);
+      return say({ kind: 'rear', id, rear });
+    }
     if (message.kind === 'ask stance') {
       const { stanceDesk } = await import('./stanceDesk.ts');
       const stance =

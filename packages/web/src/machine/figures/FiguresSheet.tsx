@@ -1,4 +1,4 @@
-import type { PageView } from '@sagwright/workbench/page/shapes';
+import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { figures as words } from '../../words/figures.ts';
@@ -13,17 +13,20 @@ import { RaisedWheel } from './RaisedWheel.tsx';
 import './figuresSheet.css';
 
 const ForkForces = lazy(() => import('./ForkForces.tsx'));
+const RearMotion = lazy(() => import('./RearMotion.tsx'));
 
 interface FiguresSheetProps {
   /** Null while the job has no plan yet: then nothing is assumed. */
   readonly view: PageView | null;
+  /** The load that is looked at; none while there is no plan. */
+  readonly load: LoadView | null;
   /** What was gone to last; gone to again whenever it is asked again. */
   readonly asked: Extract<MachineSheet, { kind: 'figures' }>;
   readonly onSheet: OpenSheet;
 }
 
 /** The machine's own figures, one group in sight at a time. With a path, its group is shown and its field opened. */
-export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps) {
+export default function FiguresSheet({ view, load, asked, onSheet }: FiguresSheetProps) {
   const { path } = asked;
   const { state } = useTable();
   const job = jobOf(state);
@@ -70,6 +73,11 @@ export default function FiguresSheet({ view, asked, onSheet }: FiguresSheetProps
             </div>
           </section>
         ))}
+        {group.id === 'rear' && view !== null && load !== null && (
+          <Suspense>
+            <RearMotion loads={view.loads} load={load} />
+          </Suspense>
+        )}
         {group.id === 'front' && (
           <Suspense>
             <ForkForces />
