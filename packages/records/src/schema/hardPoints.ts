@@ -7,12 +7,16 @@ const carrier = z.enum(['frame', 'arm']);
 /** How far one eye stands further out from the machine's middle than the other. Left out: nothing, and said. */
 const sideways = z.exactOptional(quantities.sideways);
 
+/** Wheel per shock over the whole travel, as it was known before the points: kept, and held against them. */
+const earlierLeverage = z.exactOptional(quantities.leverage);
+
 /** Shock between swingarm and frame; two of them stand side by side in one side view. */
 export const directPoints = z.strictObject({
   kind: z.literal('direct'),
   armEye: point,
   frameEye: point,
   sideways,
+  earlierLeverage,
 });
 
 /** Shock worked by a rocker, which a link turns. */
@@ -25,4 +29,5 @@ export const linkagePoints = z.strictObject({
   rockerEye: point,
   farEye: z.strictObject({ on: carrier, x: quantities.forwardOfRearAxle, height: quantities.height }),
   sideways,
+  earlierLeverage,
 });

@@ -19,15 +19,23 @@ export function arbitraryPoints(stroke: number): fc.Arbitrary<PointedRear> {
       pivot: fc.record({ x: between(0.46, 0.62), rise: between(0, 0.1) }),
       share: between(0, 0.6),
       sideways: fc.oneof(fc.constant(null), between(0, 0.05)),
+      earlier: fc.oneof(fc.constant(null), between(0.9, 3)),
       steps: fc.constantFrom(...arrangements),
       jitter: fc.array(between(-0.01, 0.01), { minLength: 10, maxLength: 10 }),
     })
-    .map(({ radius, pivot, share, sideways, steps, jitter }) => {
+    .map(({ radius, pivot, share, sideways, earlier, steps, jitter }) => {
       const at = { x: pivot.x, height: radius + pivot.rise };
       const lean = sideways === null ? {} : { sideways: mm(sideways) };
+      const before: Pick<Points, 'earlierLeverage'> =
+        earlier === null ? {} : { earlierLeverage: { value: earlier, unit: 'wheel/shock' } };
       const { travel, eyes } = placed(steps, at, jitter);
       const length = Math.hypot(eyes.x, eyes.height, sideways ?? 0) + share * stroke;
-      return { travel: { ...travel, ...lean }, pivot: typed(at), radius: mm(radius), length: mm(length) };
+      return {
+        travel: { ...travel, ...lean, ...before },
+        pivot: typed(at),
+        radius: mm(radius),
+        length: mm(length),
+      };
     });
 }
 

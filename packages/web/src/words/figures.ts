@@ -85,6 +85,7 @@ export const struts = {
   pointX: 'ahead of the rear axle',
   pointHeight: 'height',
   sideways: 'Shock leans sideways by',
+  earlierLeverage: 'Leverage known before the points',
   drive: { chain: 'The chain', belt: 'The belt' },
   frontSprocket: 'Middle of the front sprocket',
   pitch: 'Pitch',

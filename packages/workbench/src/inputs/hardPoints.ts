@@ -62,6 +62,9 @@ function pointsOf(desk: Desk, travel: Points, { shock }: Rear): HardPointsSI {
     height: take.known(`${PATH}.${path}.height`, height, 'hardPoint'),
   });
   if (travel.sideways === undefined) note(desk, 'sideways not known', `${PATH}.sideways`);
+  if (travel.earlierLeverage !== undefined) {
+    take.known(`${PATH}.earlierLeverage`, travel.earlierLeverage, 'ratio');
+  }
   const damper = {
     extendedLength: take.known('machine.rear.shock.length', shock.length!, 'tape') + takeLengthened(desk),
     sideways: travel.sideways === undefined ? 0 : take.known(`${PATH}.sideways`, travel.sideways, 'tape'),

@@ -71,6 +71,23 @@ test('a longer shock that is planned stands further out at its own stop', () => 
   expect(out('both') - out(null)).toBeCloseTo(6, 6);
 });
 
+test('a leverage known before that is far from the points is told as a difference, with what is worked with', () => {
+  const before = (value: number): Change => [
+    'machine.rear.travel.earlierLeverage',
+    { value, unit: 'wheel/shock', plusMinus: { value: 0.02, unit: 'wheel/shock' } },
+  ];
+  const said = (value: number): readonly string[] => {
+    const planned = plan(...linkage, before(value));
+    return rearView(planned, null, units(planned)).sentences.filter((each) => /known before/.test(each));
+  };
+  const planned = plan(...linkage, before(3));
+  const { byPoints } = rearMotionOf(planned).earlier!;
+  expect(said(3)).toEqual([
+    expect.stringMatching(/3\.00 ± 0\.02 .* apart, more than both ±.*: the points\./),
+  ]);
+  expect(said(byPoints.value)).toEqual([expect.stringMatching(/ agrees with the hard points/)]);
+});
+
 function plan(...changes: readonly Change[]): JobPlan {
   const planned = planJob(tourerWith(...changes));
   if (!planned.ok) throw new Error(JSON.stringify(planned.problems));

@@ -69,6 +69,39 @@ describe('The rear along its travel', () => {
   });
 });
 
+describe('A leverage that was known before the hard points', () => {
+  const path = 'machine.rear.travel.earlierLeverage';
+  const known = (value: number, plusMinus: number): Change => [
+    path,
+    { value, unit: 'wheel/shock', plusMinus: { value: plusMinus, unit: 'wheel/shock' } },
+  ];
+  const earlier = (...changes: readonly Change[]) => rearMotionOf(plan(...points(), ...changes)).earlier!;
+  /** Full wheel travel over the stroke of 69 mm. */
+  const whole = (): number => rearMotionOf(plan(...points())).along.at(-1)!.travel / 0.069;
+
+  test('is held against their whole travel, and what tells them apart is the ± of both', () => {
+    const { byPoints, difference } = earlier(known(1.5, 0.04));
+    expect(byPoints.value).toBeCloseTo(whole(), 9);
+    expect(difference.value).toBeCloseTo(whole() - 1.5, 9);
+    expect(difference.plusMinus!).toBeCloseTo(Math.sqrt(byPoints.plusMinus! ** 2 + 0.04 ** 2), 9);
+  });
+
+  test('agrees where the difference is within that, and differs where it is not', () => {
+    const doubt = earlier(known(whole(), 0.04)).difference.plusMinus!;
+    expect(earlier(known(whole() + 0.9 * doubt, 0.04)).verdict).toBe('agrees');
+    expect(earlier(known(whole() - 1.1 * doubt, 0.04)).verdict).toBe('differs');
+  });
+
+  test('moves nothing else, and is null where none was kept', () => {
+    const [without, kept] = [
+      rearMotionOf(plan(...points())),
+      rearMotionOf(plan(...points(), known(1.5, 0.04))),
+    ];
+    expect(without.earlier).toBeNull();
+    expect({ ...kept, earlier: null }).toEqual(without);
+  });
+});
+
 describe('Squat', () => {
   test('with a shaft is the line from the contact point to the pivot, and the transfer line by the mass centre', () => {
     const planned = plan(['machine.rear.drive', { kind: 'shaft' }]);

@@ -10,6 +10,7 @@ import type { Opened } from '../why/question.ts';
 import { armAngleAt, inverted, motionRatioAt, type RearFigure, rearFigure } from '../why/rearFigures.ts';
 import { readAt, type Standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
+import { earlierLeverage } from './earlierLeverage.ts';
 import type { RearMotionDocument, RearRestDocument, TravelDocument } from './rearMotionDocument.ts';
 
 /** Steps of the travel that are told: enough to draw a curve by. */
@@ -30,6 +31,7 @@ export function rearMotionOf(planned: JobPlan): RearMotionDocument {
     knownBy: job.machine.rear.travel.kind,
     referenceTravel: rear.referenceTravel,
     link: isHardPoints(rear.kinematics) ? linkForce(rear.kinematics) : null,
+    earlier: earlierLeverage(planned, alone),
     along: Array.from({ length: STEPS + 1 }, (_, i) => travelDocument(planned, alone, travelMax, i / STEPS)),
     tightest:
       drive === null || drive.kind === 'shaft' ? null : tightestDrive(rear, travelMax, drive.frontSprocket),

@@ -8,12 +8,25 @@ export interface RearMotionDocument {
   readonly referenceTravel: number;
   /** What a rocker's link does while the shock is pressed; null where no link is known. */
   readonly link: 'pulls' | 'pushes' | null;
+  /** What was known before the hard points, held against them; null where nothing was kept. */
+  readonly earlier: EarlierDocument | null;
   /** Even steps from fully out to full bump. */
   readonly along: readonly TravelDocument[];
   /** Where front sprocket and axle are furthest apart; null with a shaft, and where pivot or drive are not known. */
   readonly tightest: { readonly travel: number; readonly centreDistance: number } | null;
   /** The machine alone as found, then each load with both ends as planned; those that rest. */
   readonly rests: readonly RearRestDocument[];
+}
+
+/** Wheel travel over the shock's stroke, of the whole travel. */
+export interface EarlierDocument {
+  /** As it was known before. */
+  readonly leverage: Figure;
+  readonly byPoints: Figure;
+  /** By the points, less as it was known; its ± is that of both. */
+  readonly difference: Figure;
+  /** Whether the difference lies within its ±. */
+  readonly verdict: 'agrees' | 'differs';
 }
 
 /** The rear at one wheel travel [m], body level. */

@@ -7,6 +7,7 @@ export function pointFigures(names: readonly (keyof typeof words.points)[]): rea
   return [
     ...names.flatMap((name) => placeFigures(`machine.rear.travel.${name}`, words.points[name])),
     quantity('machine.rear.travel.sideways', words.sideways, 'sideways', 'tape'),
+    quantity('machine.rear.travel.earlierLeverage', words.earlierLeverage, 'leverage', 'ratio'),
   ];
 }
 

@@ -56,6 +56,7 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.rear.travel.farEye.x': () => "how far forward the shock's far eye is",
   'machine.rear.travel.farEye.height': () => "height of the shock's far eye",
   'machine.rear.travel.sideways': () => 'how far the shock leans sideways',
+  'machine.rear.travel.earlierLeverage': () => 'leverage as known before the hard points',
   'machine.rear.drive.frontSprocket.x': () => 'how far forward the front sprocket is',
   'machine.rear.drive.frontSprocket.height': () => 'height of the front sprocket',
   'machine.rear.pivot.x': () => 'how far forward the swingarm pivot is',

@@ -20,6 +20,12 @@ export const rearMotion = {
     pulls: 'The link is pulled as the shock is pressed.',
     pushes: 'The link is pushed as the shock is pressed.',
   },
+  earlier: {
+    agrees: (leverage: string, byPoints: string) =>
+      `The leverage known before, ${leverage}, agrees with the hard points over the whole travel, ${byPoints}.`,
+    differs: (leverage: string, byPoints: string, difference: string) =>
+      `The leverage known before, ${leverage}, is not that of the hard points over the whole travel, ${byPoints}: they are ${difference} apart, more than both ±. One of the readings is wrong; worked with: the points.`,
+  },
   tightest: (kind: 'chain' | 'belt', distance: string, travel: string) =>
     `The ${kind} is tightest at ${travel} of wheel travel, sprocket to axle ${distance}: set its slack there.`,
   squat:
