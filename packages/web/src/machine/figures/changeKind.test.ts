@@ -3,6 +3,7 @@ import { parseJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { write } from '../../job/edits.ts';
 import { createJobStore, type JobStore } from '../../job/jobStore.ts';
 import type { PageProblem } from '../../worker/messages.ts';
 import { figureGroups } from './groups.ts';
@@ -95,6 +96,16 @@ describe('the ratio, told in another way', () => {
     }
     choose(TRAVEL, 'taped');
     expect(document().machine.rear.travel).toEqual(travel);
+  });
+
+  test('is the one that was kept beside hard points, as it was written', () => {
+    lay('taped-linkage');
+    const kept = { value: 2.5, unit: 'wheel/shock', origin: 'own tape' };
+    store.act('kept', (before) => [write(before, ['machine', 'rear', 'travel', 'earlierLeverage'], kept)]);
+    choose(TRAVEL, 'leverage');
+    expect(document().machine.rear.travel).toEqual({ kind: 'leverage', ratio: kept });
+    choose(TRAVEL, 'linkage');
+    expect(document().machine.rear.travel).toMatchObject({ kind: 'linkage', earlierLeverage: kept });
   });
 
   test('as rows is asked for, since no ratio tells them', () => {

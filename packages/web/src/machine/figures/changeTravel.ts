@@ -27,6 +27,10 @@ function told(travel: Travel, kind: string): object {
   }
   const unit = kind === 'leverage' ? 'wheel/shock' : 'shock/wheel';
   if ('ratio' in travel) return travel.ratio === undefined ? {} : { ratio: turnedOver(travel.ratio, unit) };
+  if ('earlierLeverage' in travel && travel.earlierLeverage !== undefined) {
+    const { earlierLeverage: kept } = travel;
+    return { ratio: kind === 'leverage' ? kept : turnedOver(kept, unit) };
+  }
   const ratio = meanRatio(rowsOf(travel), unit);
   return ratio === null ? {} : { ratio };
 }
