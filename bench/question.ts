@@ -1,4 +1,5 @@
 /** An invented question to the plan: a wall of springs, five loads, and every figure with its ±. */
+import { stated } from '@sagwright/model/limits/limits';
 import { momentsOf, type PointMass } from '@sagwright/model/masses/pointMass';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from '@sagwright/model/plan/question';
 import type { SagSI, WantedSI } from '@sagwright/model/plan/wanted';
@@ -29,7 +30,13 @@ export function invented(kinematics: KinematicsSI): PlanQuestion {
       loadCase('two aboard', 0.25, [rider, passenger]),
       loadCase('two and all cases', 0.15, [rider, passenger, sideCases, topBox]),
     ],
-    limits: { gross: 600, frontAxle: 250, rearAxle: 390, frontTyre: 265, rearTyre: 412 },
+    limits: {
+      gross: stated(600),
+      frontAxle: stated(250),
+      rearAxle: stated(390),
+      frontTyre: stated(265),
+      rearTyre: stated(412),
+    },
     rear: collars('rear', rearSprings(), 0.019, 0.03),
     front: collars('front', frontSprings(), 0.015, 0.025),
   };

@@ -6,7 +6,7 @@
  * for each seat (aiam0613, quoting 36 FR 14583, 1971). Definitions published, examples worked out from them; the law itself
  * was not read, and local rules come first. Tyre masses by load index: table of ISO 4000-1 (checks/load-index-table).
  */
-import { type AxleLoads, type LimitsSI, limitsOf } from '@sagwright/model/limits/limits';
+import { type AxleLoads, type LimitsSI, limitsOf, stated } from '@sagwright/model/limits/limits';
 import { momentsOf } from '@sagwright/model/masses/pointMass';
 import { standOf } from '@sagwright/model/plan/stand';
 import { GRAVITY, type MachineSI } from '@sagwright/model/statics/machine';
@@ -41,17 +41,22 @@ describe('a gross rating, of a machine of 200 kg unloaded, two seats and 20 kg o
   });
 
   test('of just that passes two people of 150 lb with the cargo, and not a kilogram more', () => {
-    const limits = { ...unknown, gross: least };
+    const limits = { ...unknown, gross: stated(least) };
     expect(verdicts(exactly(150, least - 150), limits).gross).toBe('within');
     expect(verdicts(exactly(150, least - 149), limits).gross).toBe('over');
   });
 });
 
 describe('front load index 58 (236 kg) and rear 73 (365 kg), together 601 kg', () => {
-  const limits = { ...unknown, gross: 601, frontTyre: loadIndexMass(58), rearTyre: loadIndexMass(73) };
+  const limits = {
+    ...unknown,
+    gross: stated(601),
+    frontTyre: stated(loadIndexMass(58)),
+    rearTyre: stated(loadIndexMass(73)),
+  };
 
   test('do not carry 590 kg of which the rear bears 380: each axle goes by its own tyre, never by the sum', () => {
-    expect(limits.frontTyre! + limits.rearTyre!).toBe(601);
+    expect(limits.frontTyre.value + limits.rearTyre.value).toBe(601);
     expect(verdicts(exactly(210, 380), limits)).toEqual({
       gross: 'within',
       'rear axle': 'not checked',
@@ -64,7 +69,7 @@ describe('front load index 58 (236 kg) and rear 73 (365 kg), together 601 kg', (
 
 test('axles are judged each by itself: one over its rating is over, however much the other has left', () => {
   // Ratings that add up to 50 kg more than the gross.
-  const limits = { ...unknown, gross: 500, frontAxle: 200, rearAxle: 350 };
+  const limits = { ...unknown, gross: stated(500), frontAxle: stated(200), rearAxle: stated(350) };
   expect(verdicts(exactly(205, 250), limits)).toMatchObject({
     gross: 'within',
     'front axle': 'over',

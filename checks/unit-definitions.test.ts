@@ -19,6 +19,7 @@ test.each<readonly [Unit, number, number]>([
   ['lb', 0.45359237, 0.4535924],
   ['kgf/mm', 9806.65, 9806.65],
   ['in', 0.0254, 0.0254],
+  ['mph', 0.44704, 0.44704],
 ])('1 %s', (unit, exact, nist) => {
   expect(Math.abs(toSI(1, unit) / exact - 1)).toBeLessThan(relative);
   // NIST gives seven figures: half of the last is at most 4e-7 of the value.

@@ -1,5 +1,6 @@
 import { adjusterProblems } from './coherence/adjusters.ts';
 import { frontTravelProblems } from './coherence/frontTravel.ts';
+import { limitProblems } from './coherence/limits.ts';
 import { loadProblems } from './coherence/loads.ts';
 import { machineProblems } from './coherence/machine.ts';
 import { setupProblems } from './coherence/setups.ts';
@@ -24,5 +25,6 @@ export function incoherences(job: JobDocument): Problem[] {
     ...targetProblems(job),
     ...setupProblems(job),
     ...stanceProblems(job),
+    ...limitProblems(job.machine),
   ];
 }

@@ -55,6 +55,8 @@ const scales = {
   /** Shock stroke per wheel travel, usually below 1. */
   motion: { 'shock/wheel': { times: 1, over: 1 } },
   share: { '%': { times: 1, over: 100 } },
+  /** 1 mile = 1609.344 m, exactly. */
+  speed: { 'km/h': { times: 1000, over: 3600 }, mph: { times: 1_609_344, over: 3_600_000 } },
   acceleration: { g: { times: 980_665, over: 1e5 }, 'm/s²': { times: 1, over: 1 } },
 } as const satisfies Record<string, Record<string, Scale>>;
 

@@ -3,6 +3,7 @@ import { assumedLines, cautionLines, noteLines } from './assumed.ts';
 import { forkLines } from './fork.ts';
 import { cellLines, limitLines } from './full.ts';
 import { endLines } from './hands.ts';
+import { limitListLines } from './limitList.ts';
 import { loadLines, refusalLines } from './loads.ts';
 import type { Page } from './page.ts';
 import { pressureLines } from './pressure.ts';
@@ -28,7 +29,7 @@ export function planPage(page: Page): string {
     shockLines(page),
     ...(page.full ? [forkLines(page)] : []),
     stanceLines(page),
-    ...(page.full ? [limitLines(page), ...cellLines(page)] : []),
+    ...(page.full ? [limitListLines(page), limitLines(page), ...cellLines(page)] : []),
     assumedLines(page),
     noteLines(page),
     cautionLines(page),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type AxleLoads, type LimitResult, type LimitsSI, limitsOf } from './limits.ts';
+import { type AxleLoads, type LimitResult, type LimitsSI, limitsOf, stated } from './limits.ts';
 
 const loads: AxleLoads = {
   front: 180,
@@ -11,8 +11,8 @@ const loads: AxleLoads = {
 };
 const unknown: LimitsSI = { gross: null, frontAxle: null, rearAxle: null, frontTyre: null, rearTyre: null };
 
-function grossAgainst(gross: number | null): LimitResult {
-  return limitsOf(loads, { ...unknown, gross }, [])[0]!;
+function grossAgainst(gross: number | null, plusMinus = 0): LimitResult {
+  return limitsOf(loads, { ...unknown, gross: gross === null ? null : { value: gross, plusMinus } }, [])[0]!;
 }
 
 describe('a load against its limit', () => {
@@ -30,8 +30,15 @@ describe('a load against its limit', () => {
 
   test('just at it, with a ±, is within its ±; known exactly it is within', () => {
     expect(grossAgainst(500).verdict).toBe('within its ±');
-    const exact = limitsOf({ ...loads, totalPlusMinus: 0 }, { ...unknown, gross: 500 }, []);
+    const exact = limitsOf({ ...loads, totalPlusMinus: 0 }, { ...unknown, gross: stated(500) }, []);
     expect(exact[0]!.verdict).toBe('within');
+  });
+
+  test('has the ± of its rating beside its own: they add in squares', () => {
+    // 3-4-5: 5 kg on the load and 12 on the rating make 13.
+    expect(grossAgainst(513, 12).verdict).toBe('within');
+    expect(grossAgainst(512.9, 12).verdict).toBe('within its ±');
+    expect(grossAgainst(499.9, 12).verdict).toBe('over');
   });
 
   test('whose figure nobody has read is not checked, never passed', () => {
@@ -40,6 +47,7 @@ describe('a load against its limit', () => {
       load: 500,
       plusMinus: 5,
       allowed: null,
+      allowedPlusMinus: 0,
       verdict: 'not checked',
       over: null,
     });
@@ -47,7 +55,13 @@ describe('a load against its limit', () => {
 });
 
 test('axle and tyre have the load of their own end', () => {
-  const limits = { gross: 600, frontAxle: 200, rearAxle: 310, frontTyre: 170, rearTyre: 330 };
+  const limits = {
+    gross: stated(600),
+    frontAxle: stated(200),
+    rearAxle: stated(310),
+    frontTyre: stated(170),
+    rearTyre: stated(330),
+  };
   const results = limitsOf(loads, limits, []);
   expect(results.map(({ of, load, plusMinus, over }) => [of.kind, load, plusMinus, over])).toEqual([
     ['gross', 500, 5, -100],
@@ -60,8 +74,8 @@ test('axle and tyre have the load of their own end', () => {
 
 test('a place is judged by what lies on it', () => {
   const places = [
-    { id: 'rack', limit: 10, onIt: 12, plusMinus: 0.5 },
-    { id: 'box', limit: 5, onIt: 4.8, plusMinus: 0.5 },
+    { id: 'rack', limit: stated(10), onIt: 12, plusMinus: 0.5 },
+    { id: 'box', limit: stated(5), onIt: 4.8, plusMinus: 0.5 },
     { id: 'bag', limit: null, onIt: 3, plusMinus: 0.2 },
   ];
   const results = limitsOf(loads, unknown, places).slice(5);

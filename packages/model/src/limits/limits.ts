@@ -1,16 +1,27 @@
-/** Figures that the maker sets: each in kg, `null` where nobody has read it. */
+/** What something may bear [kg], with the 90 % half-width of that: 0 where it is taken as it stands, as a plate is. */
+export interface Rating {
+  readonly value: number;
+  readonly plusMinus: number;
+}
+
+/** A rating that is taken as it stands. */
+export function stated(value: number): Rating {
+  return { value, plusMinus: 0 };
+}
+
+/** Figures that the maker sets; `null` where nobody has read it. */
 export interface LimitsSI {
-  readonly gross: number | null;
-  readonly frontAxle: number | null;
-  readonly rearAxle: number | null;
-  readonly frontTyre: number | null;
-  readonly rearTyre: number | null;
+  readonly gross: Rating | null;
+  readonly frontAxle: Rating | null;
+  readonly rearAxle: Rating | null;
+  readonly frontTyre: Rating | null;
+  readonly rearTyre: Rating | null;
 }
 
 /** A place that bears things, with what lies on it in one load [kg]; a place may stand on another one. */
 export interface PlaceLoad {
   readonly id: string;
-  readonly limit: number | null;
+  readonly limit: Rating | null;
   /** What the limit counts that lies there, and on places that this one carries. */
   readonly onIt: number;
   readonly plusMinus: number;
@@ -28,6 +39,8 @@ export interface LimitResult {
   readonly load: number;
   readonly plusMinus: number;
   readonly allowed: number | null;
+  /** Half-width of what is allowed; 0 where that is taken as it stands, or not known. */
+  readonly allowedPlusMinus: number;
   readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
   /** Kilograms over (positive) or left (negative); null where not checked. */
   readonly over: number | null;
@@ -65,9 +78,17 @@ export function limitsOf(
   ];
 }
 
-function result(of: LimitOf, load: number, plusMinus: number, allowed: number | null): LimitResult {
-  if (allowed === null) return { of, load, plusMinus, allowed, verdict: 'not checked', over: null };
+function result(of: LimitOf, load: number, plusMinus: number, rating: Rating | null): LimitResult {
+  if (rating === null)
+    return { of, load, plusMinus, allowed: null, allowedPlusMinus: 0, verdict: 'not checked', over: null };
+  const { value: allowed, plusMinus: allowedPlusMinus } = rating;
   const over = load - allowed;
-  const verdict = over > 0 ? 'over' : over + plusMinus > 0 ? 'within its ±' : 'within';
-  return { of, load, plusMinus, allowed, verdict, over };
+  const verdict = verdictOf(-over, Math.hypot(plusMinus, allowedPlusMinus));
+  return { of, load, plusMinus, allowed, allowedPlusMinus, verdict, over };
+}
+
+/** What is left of a limit, below 0 by how much it is exceeded, and what the ± of that leaves open. */
+export function verdictOf(left: number, plusMinus: number): Exclude<LimitResult['verdict'], 'not checked'> {
+  if (left < 0) return 'over';
+  return left < plusMinus ? 'within its ±' : 'within';
 }

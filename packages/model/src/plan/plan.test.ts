@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { stated } from '../limits/limits.ts';
 import { momentsOf } from '../masses/pointMass.ts';
 import { GRAVITY } from '../statics/machine.ts';
 import { prepare } from '../statics/prepared.ts';
@@ -170,7 +171,7 @@ describe('an end with a cam, with nothing to set, or with nothing to bear', () =
 
 describe('overload', () => {
   test('is refused, and no collar is planned for it; other loads are', () => {
-    const limits = { ...unknown, rearAxle: 290 };
+    const limits = { ...unknown, rearAxle: stated(290) };
     const planned = onlySpring([carrying('alone', [rider]), two], { limits });
     expect(planned.loadCases.map(({ loadCase, refused }) => [loadCase, refused])).toEqual([
       ['alone', false],
@@ -183,7 +184,7 @@ describe('overload', () => {
     const fuel = { mass: 15, x: 0.6, height: 0.8 };
     const full = carrying('two', [rider, passenger], { loadFullTank: momentsOf([rider, passenger, fuel]) });
     const whole = 315 + 31 + 24 + 92 + 74;
-    const limits = { ...unknown, gross: whole + 10 };
+    const limits = { ...unknown, gross: stated(whole + 10) };
     expect(onlySpring([two], { limits }).loadCases[0]!.refused).toBe(false);
     const [refused] = onlySpring([full], { limits }).loadCases;
     expect(refused!.refused).toBe(true);
@@ -196,7 +197,7 @@ describe('overload', () => {
       inputs: [],
       inputsFullTank: [{ name: 'box', deviation: 2, moves: [{ parameter: 'load.mass', by: 1 }] }],
     });
-    const limits = { ...unknown, gross: 600, rearAxle: 500, frontAxle: 250 };
+    const limits = { ...unknown, gross: stated(600), rearAxle: stated(500), frontAxle: stated(250) };
     const planned = onlySpring([far], { limits });
     const [result] = planned.loadCases;
     expect(result!.asFound.answer).toEqual({ kind: 'tips', over: 'rear' });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { stated } from '../limits/limits.ts';
 import { momentsOf, type PointMass } from '../masses/pointMass.ts';
 import type { SpringSI } from '../springs/spring.ts';
 import { springAt } from '../springs/spring.ts';
@@ -126,7 +127,7 @@ describe('of the springs that fit', () => {
     const looked = loadCases.map((load) => (load.id === 'two' ? { ...load, share: 0 } : load));
     expect(suggestedSpring({ choices, adjuster: fineCollar(most) }, looked).spring).toBe('24');
     expect(suggested({ choices, adjuster: fineCollar(most) }).kind).toBe('none');
-    const rearAxle = 300;
+    const rearAxle = stated(300);
     const refusing = suggested({ choices, adjuster: fineCollar(most) }, loadCases, {
       limits: { gross: null, frontAxle: null, rearAxle, frontTyre: null, rearTyre: null },
     });

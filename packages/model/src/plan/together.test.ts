@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { stated } from '../limits/limits.ts';
 import { prepare } from '../statics/prepared.ts';
 import { restOf } from '../statics/rest.ts';
 import { carrying, choice, fineCollar, linear, rearQuestion, shares } from '../testing/collarQuestion.ts';
@@ -104,7 +105,7 @@ describe('both ends planned at once', () => {
       moves: [0, 1].map((i) => ({ parameter: `rear.struts.${i}.spring.rate`, by: 1 })),
     };
     const heavy = carrying('heavy', [rider, passenger], { wanted });
-    const limits = { gross: 100, frontAxle: null, rearAxle: null, frontTyre: null, rearTyre: null };
+    const limits = { gross: stated(100), frontAxle: null, rearAxle: null, frontTyre: null, rearTyre: null };
     const asked = question({ limits, inputs: [rate], loadCases: [heavy] });
     const answer = plan(asked);
     const load = answer.planned.loadCases[0]!;

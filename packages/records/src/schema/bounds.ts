@@ -30,6 +30,11 @@ export const bounds = {
   tyreRate: { dimension: 'rate', least: 2e4, most: 2e6 },
   tyrePressure: { dimension: 'pressure', least: 2e4, most: 1e6 },
 
+  // Room and speed
+  gap: { dimension: 'length', least: 0, most: 0.5 },
+  standLean: { dimension: 'angle', least: 0, most: 0.6 },
+  speed: { dimension: 'speed', least: 2, most: 140 },
+
   // Movement
   leverage: { dimension: 'leverage', least: 0.5, most: 6 },
   motion: { dimension: 'motion', least: 0.15, most: 2 },

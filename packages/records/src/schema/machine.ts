@@ -5,6 +5,7 @@ import { fork } from './fork.ts';
 import { frontTravel } from './frontTravel.ts';
 import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
+import { capacityRow, clearances, knobs, speedSymbol, standLean, tyreState } from './limits.ts';
 import { id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
 import { beam, raised, stancePoints, tyreSize } from './stance.ts';
@@ -20,7 +21,13 @@ const tyre = z
     /** What the tyre may carry at its placard pressure. */
     capacity: z.exactOptional(quantities.ratedMass),
     loadIndex: z.exactOptional(z.int().check(z.minimum(20), z.maximum(100))),
+    speedSymbol: z.exactOptional(speedSymbol),
+    /** Cold, as read; and as plate or manual ask for it. */
     pressure: z.exactOptional(quantities.tyrePressure),
+    placardPressure: z.exactOptional(quantities.tyrePressure),
+    /** Goes before capacity and load index, within its rows. */
+    byPressure: z.exactOptional(z.array(capacityRow).check(z.minLength(2), z.maxLength(20))),
+    state: z.exactOptional(tyreState),
   })
   .register(descriptions, { id: 'tyre' });
 
@@ -107,12 +114,18 @@ export const machine = z.strictObject({
       gross: z.exactOptional(quantities.ratedMass),
       frontAxle: z.exactOptional(quantities.ratedMass),
       rearAxle: z.exactOptional(quantities.ratedMass),
+      topSpeed: z.exactOptional(quantities.speed),
+      standLean: z.exactOptional(standLean),
     }),
   ),
   places: members(place),
   /** Pegs, stand, lamp, and what touches the ground first. */
   points: z.exactOptional(stancePoints),
   beam: z.exactOptional(beam),
+  /** What comes near to what as a wheel goes in. */
+  clearances: z.exactOptional(clearances),
+  /** Of the dampers. */
+  knobs: z.exactOptional(knobs),
 });
 
 export type Tyre = Immutable<z.infer<typeof tyre>>;

@@ -6,6 +6,12 @@ import type { Front, Machine, Rear } from '../schema/machine.ts';
 import type { EndSetting } from '../schema/setups.ts';
 import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
 import {
+  arbitraryClearances,
+  arbitraryKnobs,
+  arbitraryStandLean,
+  arbitraryTyreLimits,
+} from './arbitraryLimits.ts';
+import {
   arbitraryLoadCases,
   arbitraryPlace,
   arbitraryTargetSet,
@@ -96,6 +102,8 @@ function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 
       weighing: arbitraryWeighing(),
       points: arbitraryStancePoints,
       beam: arbitraryBeam,
+      clearances: arbitraryClearances,
+      knobs: arbitraryKnobs,
       tank: fc.record(
         {
           capacity: quantity('volume', 0.013, 0.03),
@@ -108,6 +116,8 @@ function arbitraryMachineAlone(): fc.Arbitrary<Omit<Machine, 'rear' | 'front' | 
           gross: quantity('mass', 380, 650),
           frontAxle: quantity('mass', 150, 250),
           rearAxle: quantity('mass', 220, 420),
+          topSpeed: quantity('speed', 40, 60),
+          standLean: arbitraryStandLean,
         },
         { requiredKeys: [] },
       ),
@@ -247,6 +257,7 @@ const arbitraryWheel = fc.record(
     unsprung: quantity('mass', 14, 32),
     tyre: fc.record(
       {
+        ...arbitraryTyreLimits,
         radius: quantity('length', 0.29, 0.34),
         size: arbitraryTyreSize,
         rate: quantity('rate', 1.3e5, 2.4e5),

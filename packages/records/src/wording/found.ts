@@ -36,4 +36,5 @@ export const dimensionInWords: { readonly [D in Dimension]: string } = {
   motion: 'a motion ratio (shock per wheel)',
   share: 'a share',
   acceleration: 'an acceleration',
+  speed: 'a speed',
 };

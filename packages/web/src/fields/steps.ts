@@ -16,6 +16,7 @@ export const usualStep: { readonly [D in Dimension]: number } = {
   motion: 0.01,
   share: 0.01,
   acceleration: 0.5,
+  speed: 1,
 };
 
 /** A step (SI) as a round figure of a unit: 0.5 mm stays 0.5 mm and is 1/64 in; 0.5 N/mm is 2 lbf/in. */

@@ -24,6 +24,7 @@ const usualWidths: { readonly [D in Dimension]: SureChoice } = {
   motion: { value: 3, unit: '%' },
   share: { value: 5, unit: '%' },
   acceleration: { value: 5, unit: '%' },
+  speed: { value: 2, unit: '%' },
 };
 
 /** Three round ± to choose from, in the unit typed or in %: half the usual one, the usual one, twice that. */

@@ -51,6 +51,8 @@ const finest: { readonly [U in Unit | 'Hz']: number } = {
   '%': 0,
   g: 2,
   'm/s²': 1,
+  'km/h': 0,
+  mph: 0,
   Hz: 2,
 };
 

@@ -30,6 +30,7 @@ const metric: UnitByDimension = {
   motion: 'shock/wheel',
   share: '%',
   acceleration: 'g',
+  speed: 'km/h',
 };
 
 const imperial: UnitByDimension = {
@@ -42,6 +43,7 @@ const imperial: UnitByDimension = {
   volume: 'gal (US)',
   torque: 'lbf·ft',
   temperature: 'F',
+  speed: 'mph',
 };
 
 /**

@@ -16,6 +16,7 @@ import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
 import { driveOf } from './drive.ts';
 import { lengthAdjusterFigures } from './lengthAdjuster.ts';
+import { type LimitReadings, limitReadings } from './limitReadings.ts';
 import { limitsFigures } from './limits.ts';
 import { type LoadFigures, placeLoads } from './loads.ts';
 import { margins } from './margins.ts';
@@ -39,6 +40,8 @@ export interface Inputs {
   readonly massCentre: RaisedHeight | null;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
+  /** What limits are held against beside the loads. */
+  readonly limits: LimitReadings;
   /** What is told of the rear shock by itself. */
   readonly shock: ShockDocument;
   readonly notes: readonly Note[];
@@ -99,11 +102,12 @@ export function inputsOf(job: JobDocument): InputsResult {
     front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
+  const limits = limitReadings(desk);
   const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk) };
   const massCentre = raisedHeight(desk);
   return {
     ok: true,
-    inputs: { question, drive, stance, massCentre, shock, figures: take.figures, notes, targetSet },
+    inputs: { question, drive, stance, massCentre, limits, shock, figures: take.figures, notes, targetSet },
   };
 }
 

@@ -6,6 +6,7 @@ import type { Place } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { placeAt } from './assumptions.ts';
 import { type Desk, note } from './desk.ts';
+import { ratingOf } from './limits.ts';
 import type { ReadingKind } from './widths.ts';
 
 /** A load as the sum sees it: things at places, or readings with all aboard. */
@@ -144,7 +145,7 @@ export function placeLoads(desk: Desk, id: string, loadCase: LoadCase): readonly
     return [
       {
         id,
-        limit: place.limit === undefined ? null : siOf(place.limit),
+        limit: ratingOf(desk, `machine.places.${id}.limit`, place.limit),
         onIt: figures.reduce((sum, figure) => sum + figure.value, 0),
         plusMinus: halfWidthOf(Math.hypot(...figures.map((figure) => figure.deviation))),
       },
@@ -152,6 +153,6 @@ export function placeLoads(desk: Desk, id: string, loadCase: LoadCase): readonly
   });
 }
 
-function isListed({ kind, limit }: Place): boolean {
+export function isListed({ kind, limit }: Place): boolean {
   return limit !== undefined || (kind !== 'rider seat' && kind !== 'passenger seat');
 }

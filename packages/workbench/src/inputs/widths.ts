@@ -62,6 +62,10 @@ export const widths = {
   stated: { usual: percent(0), why: 'what is asked about is taken as it stands' },
   beam: { usual: mm(30), why: 'the edge of a beam on a wall is soft' },
   beamDistance: { usual: percent(1), why: 'a tape laid along the ground' },
+  tyrePressure: {
+    usual: { value: 0.1, unit: 'bar', law: 'normal' },
+    why: 'gauges of a workshop differ by about a tenth of a bar',
+  },
   unsprung: {
     usual: percent(15),
     by: { 'own scale': percent(4) },

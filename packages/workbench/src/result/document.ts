@@ -15,6 +15,7 @@ import type { Dimension } from '@sagwright/records/units';
 import type { ForkDocument } from '../fork/document.ts';
 import type { Note } from '../inputs/desk.ts';
 import type { Strut } from '../inputs/sides.ts';
+import type { LimitListDocument } from '../limits/document.ts';
 import type { PressureDocument, ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
@@ -41,6 +42,8 @@ export interface PlanDocument {
   /** Null where the front is no telescopic fork. */
   readonly fork: ForkDocument | null;
   readonly stance: StanceDocument;
+  /** One list of every limit, and the room that is left. */
+  readonly limits: LimitListDocument;
   /** Both ends with their springs in view, each at its setting for the load. */
   readonly planned: readonly PlannedLoadDocument[];
   readonly assumptions: readonly AssumptionDocument[];

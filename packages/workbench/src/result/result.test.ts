@@ -148,6 +148,14 @@ function oddTourers(): readonly JobDocument[] {
       ['setups.asFound.rear', { both: { spring: 'fitted', at: { step: 1 } } }],
     ),
     tourerWith(['machine.places.box.at.x.value', -1900], ['things.box.mass.value', 300]),
+    // Nothing is known that ends the room in a box far behind, but that the machine tips.
+    tourerWith(
+      ['machine.limits', {}],
+      ['machine.places.carrier.limit', undefined],
+      ['machine.places.box.at.x.value', -1900],
+      ['machine.rear.tyre.capacity', undefined],
+      ['machine.rear.tyre.loadIndex', undefined],
+    ),
     tourerWith(
       ['machine.weighing.massCentreHeight.value', 800],
       ['steady', { braking: { deceleration: { value: 1.3, unit: 'g' }, frontShare: percent(100) } }],

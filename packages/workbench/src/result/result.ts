@@ -1,6 +1,7 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
 import type { SpringPlan } from '@sagwright/model/plan/answer';
 import { forkOf } from '../fork/fork.ts';
+import { limitListOf } from '../limits/list.ts';
 import type { JobPlan } from '../path.ts';
 import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
@@ -46,6 +47,7 @@ export function resultJson(planned: JobPlan): PlanDocument {
     shock: inputs.shock,
     fork: forkOf(planned),
     stance: stanceOf(planned),
+    limits: limitListOf(planned),
     planned: plan.planned.loadCases.map(({ loadCase, stand }) => {
       const { asFound } = plan.loadCases.find((load) => load.loadCase === loadCase)!;
       return {

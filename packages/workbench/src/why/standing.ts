@@ -69,6 +69,12 @@ export function standing(
   return { parameters, prepared, state: Float64Array.from(answer.rest.state), inputs };
 }
 
+/** Whether a rest moves evenly with its inputs: not so where it is about to be none, and a ± by derivatives says nothing there. */
+export function movesEvenly({ parameters, prepared, state, inputs }: Standing): boolean {
+  const directions = directionsOf(parameters, inputs);
+  return stateDerivatives(parameters, prepared, state, directions).every(Number.isFinite);
+}
+
 /** A figure read at a rest, with its ± and what that is made of, the greatest first. */
 export function readAt(
   { parameters, prepared, state, inputs }: Standing,

@@ -19,7 +19,7 @@ export function placeName(job: JobDocument, id: string): string {
 export function fieldName(job: JobDocument, path: string): string {
   const plain = words.fields[path];
   if (plain !== undefined) return plain('');
-  const steps = path.split('.');
+  const steps = path.replace(/\.readings\.\d+\./, '.readings.').split('.');
   for (const [i, id] of steps.entries()) {
     const say = words.fields[steps.map((step, j) => (i === j ? '*' : step)).join('.')];
     if (say !== undefined) return say(nameIn(job, steps[i - 1]!, id));
@@ -31,6 +31,8 @@ function nameIn(job: JobDocument, list: string, id: string): string {
   switch (list) {
     case 'places':
       return placeName(job, id);
+    case 'clearances':
+      return words.quoted(job.machine.clearances?.[id]?.name ?? id);
     case 'points':
       return words.quoted(job.machine.points?.[id]?.name ?? id);
     case 'springs':

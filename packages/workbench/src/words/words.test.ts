@@ -153,6 +153,7 @@ test('every limit has its words, and an unknown one names the figure that is nee
       load: 361,
       plusMinus: 4.8,
       allowed: 365,
+      allowedPlusMinus: 0,
       verdict: 'within its ±',
       over: -4,
     };

@@ -3,6 +3,7 @@ import { frontGroup, rearGroup } from './endFigures.ts';
 import type { Figure, FigureGroup } from './figure.ts';
 import { fixedGroups } from './fixed.ts';
 import { foundGroup } from './foundFigures.ts';
+import { limitGroup } from './limitFigures.ts';
 import { placeGroup, thingGroup } from './memberFigures.ts';
 import { springGroup } from './springFigures.ts';
 import { stanceGroup } from './stanceFigures.ts';
@@ -17,6 +18,7 @@ export function figureGroups(job: JobDocument): readonly FigureGroup[] {
     springGroup(job),
     placeGroup(job),
     stanceGroup(job),
+    limitGroup(job),
     thingGroup(job),
   ];
 }

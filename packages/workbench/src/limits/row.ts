@@ -1,0 +1,96 @@
+import { verdictOf } from '@sagwright/model/limits/limits';
+import type { Figure } from '@sagwright/model/plan/answer';
+import { type Contribution, halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import type { LimitNeed, LimitNeeded, LimitRowDocument } from './document.ts';
+
+/** A row with what its margin's ± is made of, worked out when it is asked for. */
+export interface LimitRow {
+  readonly told: LimitRowDocument;
+  readonly contributions: () => readonly Contribution[];
+}
+
+/** What names a row. */
+export type RowName = Pick<LimitRowDocument, 'id' | 'kind' | 'end' | 'of' | 'dimension'>;
+
+/** One load held against a limit. */
+export interface Held {
+  readonly loadCase: string | null;
+  readonly found: Figure;
+  readonly allowed: Figure | null;
+  readonly margin: Figure;
+  readonly contributions: () => readonly Contribution[];
+}
+
+/** A checked row: the worst of what was held against it. */
+export function checkedRow(
+  name: RowName,
+  held: readonly Held[],
+  notes: LimitRowDocument['notes'] = [],
+): LimitRow {
+  const worst = held.reduce((a, b) => (isWorse(b, a) ? b : a));
+  const { loadCase, found, allowed, margin, contributions } = worst;
+  const verdict = verdictOf(margin.value, margin.plusMinus ?? 0);
+  return {
+    told: { ...name, verdict, loadCase, found, allowed, margin, needs: [], notes },
+    contributions,
+  };
+}
+
+/** A row that lacks a figure: never passed. */
+export function neededRow(
+  name: RowName,
+  needs: readonly LimitNeeded[],
+  notes: LimitRowDocument['notes'] = [],
+): LimitRow {
+  return {
+    told: {
+      ...name,
+      verdict: 'not checked',
+      loadCase: null,
+      found: null,
+      allowed: null,
+      margin: null,
+      needs,
+      notes,
+    },
+    contributions: () => [],
+  };
+}
+
+export function needed(what: LimitNeed, path: string): LimitNeeded {
+  return { what, path };
+}
+
+/** Exceeded beats close, close beats passed; of alike ones the least margin, its ± taken off. */
+function isWorse(a: Held, b: Held): boolean {
+  return leastLeft(a) < leastLeft(b);
+}
+
+function leastLeft({ margin: { value, plusMinus } }: Held): number {
+  return value < 0 ? value - EXCEEDED : value - (plusMinus ?? 0);
+}
+
+/** Puts what is exceeded before all that is not. */
+const EXCEEDED = 1e6;
+
+/** A figure from a sum of inputs, given by ∂(figure)/∂(input) times the input's standard deviation. */
+export function spreadOf(
+  value: number,
+  parts: ReadonlyMap<string, number>,
+): {
+  readonly figure: Figure;
+  readonly contributions: readonly Contribution[];
+} {
+  const whole = halfWidthOf(Math.hypot(...parts.values()));
+  const contributions = [...parts]
+    .map(([input, slope]) => {
+      const halfWidth = halfWidthOf(Math.abs(slope));
+      return { input, slope, halfWidth, share: whole > 0 ? (halfWidth / whole) ** 2 : 0 };
+    })
+    .filter(({ share }) => share > NOISE)
+    .sort((a, b) => b.halfWidth - a.halfWidth);
+  return { figure: { value, plusMinus: whole }, contributions };
+}
+
+/** What is left of an input that cancels out: the rounding of its differences. */
+const NOISE = 1e-12;

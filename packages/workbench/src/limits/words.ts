@@ -1,0 +1,70 @@
+import type { Figure } from '@sagwright/model/plan/answer';
+import { format, formatFigure, type ShownDimension } from '../format/format.ts';
+import type { Units } from '../format/units.ts';
+import type { JobPlan } from '../path.ts';
+import { limitList as say } from '../words/english/limitList.ts';
+import { limitName } from '../words/limits.ts';
+import { loadName, placeName } from '../words/names.ts';
+import type { LimitRowDocument, RoomDocument } from './document.ts';
+
+/** One limit in a sentence: passed, failed, too close to call, or what must be read first. */
+export function limitRowWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
+  const said = verdictWords(planned, row, units);
+  const notes = row.notes.map((note) => say.notes[note]);
+  return notes.length === 0 ? said : say.noted(said, say.list(notes));
+}
+
+function verdictWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
+  const name = rowName(planned, row);
+  if (row.verdict === 'not checked') {
+    return say.notChecked(name, say.list([...new Set(row.needs.map(({ what }) => say.needs[what]))]));
+  }
+  const margin = marginWords(row, units);
+  const verdicts = { within: say.passed, 'within its ±': say.close, over: say.over } as const;
+  const said = verdicts[row.verdict](name, margin);
+  return row.loadCase === null ? say.alone(said) : say.withLoad(said, loadName(planned.job, row.loadCase));
+}
+
+/** By how much, never below 0: the verdict says which way. */
+function marginWords({ margin, dimension }: LimitRowDocument, units: Units): string {
+  const { value, plusMinus } = margin!;
+  if (dimension === 'count') return say.clicks(String(Math.abs(value)));
+  return exactly({ value: Math.abs(value), plusMinus }, dimension, units);
+}
+
+/** What is taken as it stands is told without a ±. */
+function exactly(figure: Figure, dimension: ShownDimension, units: Units): string {
+  return figure.plusMinus === null || figure.plusMinus === 0
+    ? format(figure.value, dimension, units)
+    : formatFigure(figure, dimension, units);
+}
+
+function rowName({ job }: JobPlan, { kind, end, of }: LimitRowDocument): string {
+  return say.names[kind](end ?? '', of === null ? '' : ownName(job, kind, of));
+}
+
+/** What somebody named, or a kind of clearance that nearly every machine has. */
+function ownName({ machine }: JobPlan['job'], kind: LimitRowDocument['kind'], of: string): string {
+  const names: Partial<Record<LimitRowDocument['kind'], string | undefined>> = {
+    place: machine.places[of]?.name,
+    clearance: machine.clearances?.[of]?.name,
+    'side stand': machine.points?.[of]?.name,
+    clicks: machine.knobs?.[of]?.name,
+  };
+  return names[kind] ?? of;
+}
+
+/** How much more may lie at a place, and what ends it. */
+export function roomWords(planned: JobPlan, room: RoomDocument, units: Units): string {
+  const where = say.room[room.takes](placeName(planned.job, room.place));
+  const said =
+    room.mass === null || room.by === null
+      ? say.room.unknown(where)
+      : say.room.most(
+          where,
+          exactly(room.mass, 'mass', units),
+          room.by.kind === 'tips' ? say.room.tips : say.room.by(limitName(planned, room.by)),
+        );
+  const unread = room.notChecked.map((of) => limitName(planned, of));
+  return unread.length === 0 ? said : say.room.unchecked(said, say.list(unread));
+}
