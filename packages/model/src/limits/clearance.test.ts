@@ -6,6 +6,10 @@ test('a reading at full bump is the answer', () => {
   expect(gapAtBump([{ travel: 0.0765, gap: 0.004 }], 0.076)).toMatchObject({ gap: 0.004 });
 });
 
+test('from a reading 0.9 mm short of full bump the wheel takes 0.9 mm more', () => {
+  expect(gapAtBump([{ travel: 0.0751, gap: 0.0005 }], 0.076)!.gap).toBeCloseTo(-0.0004, 12);
+});
+
 test('one reading elsewhere says nothing of full bump', () => {
   expect(gapAtBump([{ travel: 0.03, gap: 0.05 }], 0.076)).toBeNull();
 });

@@ -16,7 +16,7 @@ const AT_BUMP = 0.001;
 
 /**
  * Room left at full bump, from what was read on the way there.
- *   One reading at full bump is the answer; its gap is taken to close no faster than the wheel moves.
+ *   One reading at full bump is the answer; from one just short of it the gap is taken to close as fast as the wheel moves.
  *   Else a straight line through the two readings next to full bump: g₂ + (g₂ − g₁)/(z₂ − z₁) · (z_max − z₂)
  * readings   travels rising; at least one
  * travelMax  wheel travel at full bump [m]
@@ -28,7 +28,8 @@ export function gapAtBump(readings: readonly GapReading[], travelMax: number): G
   const near = readings.findIndex(({ travel }) => Math.abs(travel - travelMax) <= AT_BUMP);
   if (near >= 0) {
     const byReading = [{ reading: near, gap: 1, travel: 1 }];
-    return { gap: readings[near]!.gap, byTravelMax: -1, byReading };
+    const { travel, gap } = readings[near]!;
+    return { gap: gap - Math.max(0, travelMax - travel), byTravelMax: -1, byReading };
   }
   const above = readings.findIndex(({ travel }) => travel > travelMax);
   const second = above < 0 ? readings.length - 1 : above;

@@ -5,7 +5,8 @@ export const limitList = {
   title: 'LIMITS OF THIS JOB',
   titleWords: 'each with the load that comes nearest to it, tank full',
   roomTitle: 'ROOM LEFT',
-  roomWords: 'how much more may lie there, tank full, until the first known limit is used up',
+  roomWords:
+    'how much more may lie at one place alone, tank full, until the first known limit is used up; not at several at once',
   names: {
     gross: () => 'gross rating',
     axle: (end: string) => `${end} axle rating`,
