@@ -206,10 +206,35 @@ describe('shock and fork', () => {
   const shock = 'machine.rear.shock';
   const stroke: Change = [`${shock}.stroke`, mm(60)];
 
+  test('have the force of a rubber told in one way, by a table that rises from 0', () => {
+    const start = mm(50);
+    const rows = [0, 4, 9].map((each) => ({
+      compression: mm(each),
+      force: { value: 40 * each ** 2, unit: 'N' },
+    }));
+    const rubber = (value: object): string[] => problemsWith([`${shock}.rubber`, value]);
+    expect(rubber({ start, rows })).toEqual([]);
+    expect(rubber({ start })).toEqual([`${shock}.rubber.rate: oneRubber`]);
+    expect(rubber({ start, rows, assumed: 'middling' })).toEqual([`${shock}.rubber.rate: oneRubber`]);
+    expect(rubber({ rows })).toEqual([`${shock}.rubber.start: rubberStartNeeded`]);
+    expect(rubber({ start, rows: rows.slice(1) })).toEqual([
+      `${shock}.rubber.rows.0.compression: notFromZero`,
+      `${shock}.rubber.rows.0.force: notFromZero`,
+    ]);
+    expect(rubber({ start, rows: [rows[0], rows[2], rows[1]] })).toEqual([
+      `${shock}.rubber.rows.2.compression: notRising`,
+      `${shock}.rubber.rows.2.force: notRising`,
+    ]);
+    expect(rubber({ start, rows, hardening: { value: 4, unit: 'N/mm^3' } })).toEqual([
+      `${shock}.rubber.hardening: hardeningOfRate`,
+    ]);
+  });
+
   test('have rubber and top-out spring within the stroke', () => {
     const rubber = { start: mm(60), rate: perMm(80) };
     expect(problemsWith(stroke, [`${shock}.rubber`, rubber])).toEqual([`${shock}.rubber.start: notBelow`]);
     expect(problemsWith(stroke, [`${shock}.rubber`, 'none'])).toEqual([]);
+    expect(problemsWith(stroke, [`${shock}.rubber`, { assumed: 'middling' }])).toEqual([]);
     const fork = { stroke: mm(120), topOut: { length: mm(130), rate: perMm(10) } };
     expect(problemsWith(['machine.front.fork', fork])).toEqual([
       'machine.front.fork.topOut.length: notBelow',

@@ -1,5 +1,6 @@
 import type { ForkDocument, ForkStepDocument } from '@sagwright/workbench/fork/document';
 import { format, formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/format/format';
+import { rubberSentences } from '@sagwright/workbench/rubber/words';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { forkSentences } from '@sagwright/workbench/words/fork';
 import { type Column, table } from '../terminal/table.ts';
@@ -14,8 +15,15 @@ export function forkLines(page: Page): readonly string[] {
   return [
     ...heading(page, 'FORK', words.fork.title),
     ...table(columnsOf(page, fork), fork.along, width, paint),
-    ...forkSentences(fork, page.units).flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
+    ...[...forkSentences(fork, page.units), ...rubberLines(page)].flatMap((sentence) =>
+      wrap(sentence, width, '  ', '  '),
+    ),
   ];
+}
+
+function rubberLines({ planned, result, units }: Page): readonly string[] {
+  const { rubber } = result.front;
+  return rubber === null ? [] : rubberSentences(planned, rubber, units);
 }
 
 function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkStepDocument>[] {

@@ -4,9 +4,9 @@ import { type RubberSI, rubberAt } from './rubber.ts';
 
 const rubber: RubberSI = { start: 0.04, rate: 20_000, hardening: 4e8 };
 
-function at(stroke: number) {
+function at(stroke: number, of: RubberSI = rubber) {
   const out = { force: 0, rate: 0, energy: 0 };
-  rubberAt(rubber, stroke, out);
+  rubberAt(of, stroke, out);
   return out;
 }
 
@@ -37,5 +37,41 @@ describe('bump rubber', () => {
 
   test('a stroke that is no number is refused', () => {
     expect(() => at(Number.NaN)).toThrow(RangeError);
+  });
+});
+
+describe('a bump rubber by table', () => {
+  const tested: RubberSI = { start: 0.04, compression: [0, 0.004, 0.01], force: [0, 200, 1400] };
+
+  test('runs straight between what was read, and on beyond it', () => {
+    expect(at(0.039, tested)).toEqual({ force: 0, rate: 0, energy: 0 });
+    expect(at(0.042, tested).force).toBeCloseTo(100, 9);
+    // 200 N at 4 mm, then 1200 N over 6 mm: 200 N/mm.
+    expect(at(0.047, tested).force).toBeCloseTo(800, 9);
+    expect(at(0.052, tested).force).toBeCloseTo(1800, 9);
+    expect(at(0.05, tested).rate).toBeCloseTo(200_000, 6);
+  });
+
+  test('stores what pressing it takes: the area under its lines', () => {
+    // ½ · 200 N · 4 mm + ½ (200 + 1400) N · 6 mm
+    expect(at(0.05, tested).energy).toBeCloseTo(0.4 + 4.8, 9);
+  });
+
+  test('read finely off a hardening one bears what that bears', () => {
+    // Straight lines lie above a convex curve by at most step² · k3 · 6 d / 8: (0.1 mm)² · 4e8 · 6 · 20 mm / 8 = 0.06 N.
+    const depths = Array.from({ length: 201 }, (_, i) => i * 1e-4);
+    const fine: RubberSI = {
+      start: rubber.start,
+      compression: depths,
+      force: depths.map((depth) => at(rubber.start + depth).force),
+    };
+    fc.assert(
+      fc.property(fc.double({ min: 0.03, max: 0.06, noNaN: true }), (stroke) => {
+        const over = at(stroke, fine).force - at(stroke).force;
+        expect(over).toBeGreaterThan(-1e-9);
+        expect(over).toBeLessThan(0.061);
+      }),
+      { seed: 24 },
+    );
   });
 });

@@ -1,3 +1,5 @@
+import { tableAt } from './table.ts';
+
 /** The springs of a strut: force against compression of the spring itself. All SI, compression positive. */
 export type SpringSI =
   /** No coil at all: air bears the load alone. */
@@ -82,21 +84,6 @@ function seriesAt(soft: number, stiff: number, softStroke: number, x: number, ou
   out.force = closingForce + stiff * beyond;
   out.rate = stiff;
   out.energy = 0.5 * closingForce * closesAt + (closingForce + 0.5 * stiff * beyond) * beyond;
-}
-
-function tableAt(compression: readonly number[], force: readonly number[], x: number, out: ForceAt): void {
-  const last = compression.length - 1;
-  let energy = 0;
-  let i = 0;
-  while (i < last - 1 && x >= compression[i + 1]!) {
-    energy += 0.5 * (force[i]! + force[i + 1]!) * (compression[i + 1]! - compression[i]!);
-    i += 1;
-  }
-  const rate = (force[i + 1]! - force[i]!) / (compression[i + 1]! - compression[i]!);
-  const beyond = x - compression[i]!;
-  out.force = force[i]! + rate * beyond;
-  out.rate = rate;
-  out.energy = energy + (force[i]! + 0.5 * rate * beyond) * beyond;
 }
 
 /** Least slope of the spring's force at any compression [N/m]. */

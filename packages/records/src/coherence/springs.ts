@@ -3,7 +3,7 @@ import { siOf } from '../schema/quantity.ts';
 import type { SpringRate } from '../schema/springs.ts';
 import type { JobDocument } from '../schema.ts';
 import { asTyped, isAtMost, isBelow } from './compare.ts';
-import { notRising } from './tables.ts';
+import { forceTableProblems } from './tables.ts';
 
 /** Each spring by itself: a table that rises, a coil that can be wound, a solid length that can be reached. */
 export function* springProblems(springs: JobDocument['springs']): Generator<Problem> {
@@ -27,21 +27,10 @@ function* rateProblems(rate: SpringRate, path: FieldPath): Generator<Problem> {
       }
       return;
     case 'table':
-      yield* tableProblems(rate.rows, [...path, 'rows']);
+      yield* forceTableProblems(rate.rows, [...path, 'rows']);
       return;
     case 'coil':
       yield* coilProblems(rate, path);
-  }
-}
-
-function* tableProblems(
-  rows: Extract<SpringRate, { kind: 'table' }>['rows'],
-  path: FieldPath,
-): Generator<Problem> {
-  for (const column of ['compression', 'force'] as const) {
-    const first = rows[0]![column];
-    if (siOf(first) !== 0) yield problem([...path, 0, column], 'notFromZero', asTyped(first));
-    yield* notRising(rows, column, path);
   }
 }
 

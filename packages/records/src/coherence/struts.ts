@@ -4,6 +4,7 @@ import { type Quantity, siOf } from '../schema/quantity.ts';
 import type { LengthAdjuster, Rubber, Shock, TopOut } from '../schema/struts.ts';
 import { asTyped, isAtMost, isBelow, isBetween } from './compare.ts';
 import { forkProblems } from './fork.ts';
+import { forceTableProblems } from './tables.ts';
 
 /** Shock and fork by themselves: what works within the stroke lies within it, and the gas has room for the shaft. */
 export function* strutProblems({ rear, front }: Machine): Generator<Problem> {
@@ -58,8 +59,9 @@ interface Strut {
 }
 
 function* withinStroke({ stroke, rubber, topOut }: Strut, path: FieldPath): Generator<Problem> {
+  if (rubber && rubber !== 'none') yield* rubberProblems(rubber, [...path, 'rubber']);
   if (!stroke) return;
-  if (rubber && rubber !== 'none' && !isBelow(rubber.start, stroke)) {
+  if (rubber && rubber !== 'none' && rubber.start && !isBelow(rubber.start, stroke)) {
     yield problem(
       [...path, 'rubber', 'start'],
       'notBelow',
@@ -77,6 +79,17 @@ function* withinStroke({ stroke, rubber, topOut }: Strut, path: FieldPath): Gene
       asTyped(stroke),
     );
   }
+}
+
+function* rubberProblems(
+  { start, rate, hardening, rows, assumed }: Rubber,
+  path: FieldPath,
+): Generator<Problem> {
+  const told = [rate, rows, assumed].filter((each) => each !== undefined).length;
+  if (told !== 1) yield problem([...path, 'rate'], 'oneRubber', told);
+  if (hardening && !rate) yield problem([...path, 'hardening'], 'hardeningOfRate');
+  if (!start && !assumed) yield problem([...path, 'start'], 'rubberStartNeeded');
+  if (rows) yield* forceTableProblems(rows, [...path, 'rows']);
 }
 
 function* gasProblems({ gas, stroke }: Shock, path: FieldPath): Generator<Problem> {

@@ -59,6 +59,8 @@ export const bounds = {
   rubberStart: { dimension: 'length', least: 0, most: 0.4 },
   rubberRate: { dimension: 'rate', least: 0, most: 5e6 },
   rubberHardening: { dimension: 'hardening', least: 0, most: 1e12 },
+  rubberCompression: { dimension: 'length', least: 0, most: 0.2 },
+  rubberForce: { dimension: 'force', least: 0, most: 1e5 },
   topOutLength: { dimension: 'length', least: 0.0005, most: 0.2 },
   topOutRate: { dimension: 'rate', least: 500, most: 5e6 },
   friction: { dimension: 'force', least: 0, most: 2000 },

@@ -33,12 +33,24 @@ const air = z.strictObject({
   gauge: z.exactOptional(quantities.gaugeVolume),
 });
 
-/** The bump rubber, met at stroke `start`: F = rate · d + hardening · d³, d how far it is pressed. */
+/** Rubbers that nobody measured: named, with a curve that we made up. */
+export const assumedRubbers = ['short and hard', 'middling', 'long and soft'] as const;
+
+/**
+ * The bump rubber, met at stroke `start`; its force by exactly one of: `rate` (F = rate · d + hardening · d³, d how far it is
+ * pressed), `rows` as pressed on a tester (d from 0, force from 0, both rising), or `assumed`, and then `start` may be left out too.
+ */
 export const rubber = z
   .strictObject({
-    start: quantities.rubberStart,
-    rate: quantities.rubberRate,
+    start: z.exactOptional(quantities.rubberStart),
+    rate: z.exactOptional(quantities.rubberRate),
     hardening: z.exactOptional(quantities.rubberHardening),
+    rows: z.exactOptional(
+      z
+        .array(z.strictObject({ compression: quantities.rubberCompression, force: quantities.rubberForce }))
+        .check(z.minLength(2), z.maxLength(60)),
+    ),
+    assumed: z.exactOptional(z.enum(assumedRubbers)),
   })
   .register(descriptions, { id: 'rubber' });
 

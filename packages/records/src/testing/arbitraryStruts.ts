@@ -4,7 +4,13 @@ import type { Fork, SpringStack } from '../schema/fork.ts';
 import type { FrontTravel } from '../schema/frontTravel.ts';
 import type { Travel } from '../schema/machine.ts';
 import type { Quantity } from '../schema/quantity.ts';
-import type { LengthAdjuster, Shock, ShockAir } from '../schema/struts.ts';
+import {
+  assumedRubbers,
+  type LengthAdjuster,
+  type Rubber,
+  type Shock,
+  type ShockAir,
+} from '../schema/struts.ts';
 import { arbitraryQuantity as quantity, written } from './arbitraryQuantity.ts';
 
 /** What the parts of one strut have in common, in SI, so that they fit each other. */
@@ -148,15 +154,24 @@ function orNone<T>(part: fc.Arbitrary<T>): fc.Arbitrary<T | 'none'> {
   return fc.oneof(part, fc.constant('none' as const));
 }
 
-function arbitraryRubber(stroke: number) {
-  return fc.record(
-    {
-      start: quantity('length', 0.6 * stroke, 0.9 * stroke),
-      rate: quantity('rate', 3e4, 2e5),
-      hardening: quantity('hardening', 0, 4e9),
-    },
-    { requiredKeys: ['start', 'rate'] },
+function arbitraryRubber(stroke: number): fc.Arbitrary<Rubber> {
+  const start = quantity('length', 0.6 * stroke, 0.9 * stroke);
+  return fc.oneof(
+    fc.record(
+      { start, rate: quantity('rate', 3e4, 2e5), hardening: quantity('hardening', 0, 4e9) },
+      { requiredKeys: ['start', 'rate'] },
+    ),
+    fc.record({ start, rows: fc.double({ min: 3e4, max: 2e5, noNaN: true }).map(rubberRows) }),
+    fc.record({ start, assumed: fc.constantFrom(...assumedRubbers) }, { requiredKeys: ['assumed'] }),
   );
+}
+
+/** Four times as hard 9 mm deep as at first touch. */
+function rubberRows(rate: number): NonNullable<Rubber['rows']> {
+  return [0, 0.003, 0.006, 0.009].map((depth) => ({
+    compression: written<'length'>(depth, 'mm'),
+    force: written<'force'>(rate * depth * (1 + (depth / 0.009) ** 2), 'N'),
+  }));
 }
 
 const arbitraryTopOut = fc.record({

@@ -100,6 +100,11 @@ export const sentences = {
     `found ${volume}; the shaft alone takes up ${swept} over the stroke, and some gas must be left. One of the figures is wrong.`,
   airTooSmall: (volume: string, swept: string) =>
     `found ${volume}; the stroke alone takes up ${swept}, and some air must be left. Is it the volume fully out?`,
+  oneRubber: (told: number) =>
+    `found ${told} of "rate", "rows" and "assumed"; just one tells the force of a bump rubber.`,
+  hardeningOfRate: () => 'is of a rubber told by its rate. Give the rate too, or remove it.',
+  rubberStartNeeded: () =>
+    'missing; a rubber that was measured needs the stroke at which it is met. Press the shock in without its spring until it touches, and read it.',
   coilMissing: () =>
     'the spring is "none", but nothing tells of air in the shock that bears the load. Tell of the air, or of the spring.',
   softerIsStiffer: (soft: string, stiff: string) =>

@@ -10,8 +10,17 @@ export function formerKind(
   path: readonly string[],
   kind: string,
 ): readonly Edit[] | null {
-  const isIt = (edit: Edit): boolean =>
-    edit.path.join('.') === path.join('.') && at(edit.before, ['kind']) === kind;
+  return formerValue(document, done, path, (before) => at(before, ['kind']) === kind);
+}
+
+/** The same of anything by which it is known what it was. */
+export function formerValue(
+  document: unknown,
+  done: readonly Change[],
+  path: readonly string[],
+  wasIt: (before: unknown) => boolean,
+): readonly Edit[] | null {
+  const isIt = (edit: Edit): boolean => edit.path.join('.') === path.join('.') && wasIt(edit.before);
   const change = done.findLast(({ edits }) => edits.some(isIt));
   if (change === undefined) return null;
   return change.edits

@@ -17,6 +17,7 @@ export interface Note {
 
 export type NoteCode =
   | 'rubber not known'
+  | 'rubber carried on'
   | 'top-out not known'
   | 'axle path straight'
   | 'front path straight'

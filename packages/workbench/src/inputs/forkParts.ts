@@ -5,7 +5,8 @@ import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import type { Fork } from '@sagwright/records/schema/fork';
 import type { Desk } from './desk.ts';
 import { legAir } from './legAir.ts';
-import { rubberOf, topOutOf } from './struts.ts';
+import { rubberOf } from './rubber.ts';
+import { topOutOf } from './struts.ts';
 
 const LEGS = 2;
 
@@ -36,7 +37,9 @@ function airOf(gas: GasSI | null, legs: number): GasSI | null {
 }
 
 function rubbersOf(rubber: RubberSI | null, legs: number): RubberSI | null {
-  return rubber === null ? null : { ...rubber, rate: legs * rubber.rate, hardening: legs * rubber.hardening };
+  if (rubber === null) return null;
+  if ('force' in rubber) return { ...rubber, force: rubber.force.map((each) => legs * each) };
+  return { ...rubber, rate: legs * rubber.rate, hardening: legs * rubber.hardening };
 }
 
 function topOutsOf(topOut: TopOutSI | null, legs: number): TopOutSI | null {

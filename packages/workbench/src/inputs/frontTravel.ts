@@ -6,7 +6,8 @@ import { siOf } from '@sagwright/records/schema/quantity';
 import { type Desk, impossible, note } from './desk.ts';
 import { type FoundEnd, foundEnd } from './ends.ts';
 import { measuredAtOf } from './measuredAt.ts';
-import { rubberOf, topOutOf } from './struts.ts';
+import { rubberOf } from './rubber.ts';
+import { topOutOf } from './struts.ts';
 
 const PATH = 'machine.front.travel';
 const STRUT = 'machine.front.fork';

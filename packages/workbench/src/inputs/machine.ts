@@ -11,8 +11,9 @@ import { type FrontMotion, otherFront } from './frontTravel.ts';
 import { massCentreHeightOf } from './massCentre.ts';
 import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
+import { rubberOf } from './rubber.ts';
 import { shockAir } from './shockAir.ts';
-import { rubberOf, shockGas, topOutOf } from './struts.ts';
+import { shockGas, topOutOf } from './struts.ts';
 import { tyreRadius } from './tyreRadius.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */

@@ -4,6 +4,7 @@ import type { SpringSI } from '@sagwright/model/springs/spring';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { Spring, SpringRate } from '@sagwright/records/schema/springs';
 import { type Desk, impossible } from './desk.ts';
+import { forceTable } from './forceTable.ts';
 
 /** The force law of a spring in the job. */
 export function springOf(desk: Desk, id: string, spring: Spring): SpringSI {
@@ -23,19 +24,8 @@ export function springOf(desk: Desk, id: string, spring: Spring): SpringSI {
         softStroke: take.known(`${path}.softCloses`, rate.softCloses, 'tape'),
       };
     case 'table': {
-      const scale = take.workedOut(
-        `${path}.rows`,
-        1,
-        0.02,
-        'share',
-        '%',
-        'forces of a tested table, all together',
-      );
-      return {
-        kind: 'table',
-        compression: rate.rows.map((row) => siOf(row.compression)),
-        force: rate.rows.map((row) => scale * siOf(row.force)),
-      };
+      const why = 'forces of a tested table, all together';
+      return { kind: 'table', ...forceTable(desk, `${path}.rows`, rate.rows, { halfWidth: 0.02, why }) };
     }
     case 'coil':
       return { kind: 'linear', rate: rateOfCoil(desk, path, rate) };

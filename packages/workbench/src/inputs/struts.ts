@@ -1,9 +1,8 @@
 import type { GasSI } from '@sagwright/model/dampers/gas';
-import type { RubberSI } from '@sagwright/model/dampers/rubber';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
-import type { Rubber, Shock, TopOut } from '@sagwright/records/schema/struts';
+import type { Shock, TopOut } from '@sagwright/records/schema/struts';
 import { assumptions } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
 
@@ -59,26 +58,6 @@ function gasVolume(
   );
 }
 
-export function rubberOf(
-  desk: Desk,
-  path: string,
-  rubber: Rubber | 'none' | undefined,
-  stroke: number,
-): RubberSI | null {
-  if (rubber === undefined) note(desk, 'rubber not known', path);
-  if (rubber === undefined || rubber === 'none') return null;
-  const start = desk.take.known(`${path}.start`, rubber.start, 'rubberStart');
-  requireWithin(desk, `${path}.start`, 'Bump rubber: met', start, stroke);
-  return {
-    start,
-    rate: desk.take.known(`${path}.rate`, rubber.rate, 'rubberRate'),
-    hardening:
-      rubber.hardening === undefined
-        ? 0
-        : desk.take.known(`${path}.hardening`, rubber.hardening, 'rubberRate'),
-  };
-}
-
 export function topOutOf(
   desk: Desk,
   path: string,
@@ -93,7 +72,7 @@ export function topOutOf(
 }
 
 /** What works within the stroke lies within it. The reader has seen to that where the stroke is typed, not where it is assumed. */
-function requireWithin(desk: Desk, path: string, what: string, at: number, stroke: number): void {
+export function requireWithin(desk: Desk, path: string, what: string, at: number, stroke: number): void {
   if (at < stroke) return;
   const [there, whole] = [at, stroke].map((length) => `${(length * 1000).toFixed(1)} mm`);
   impossible(

@@ -16,6 +16,7 @@ import type { ForkDocument } from '../fork/document.ts';
 import type { Note } from '../inputs/desk.ts';
 import type { Strut } from '../inputs/sides.ts';
 import type { LimitListDocument } from '../limits/document.ts';
+import type { RubberDocument } from '../rubber/document.ts';
 import type { PressureDocument, ShockDocument } from '../shock/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
@@ -105,6 +106,8 @@ export interface EndDocument {
   /** Whole wheel travel [m]; null where the machine has no rest. */
   readonly travelMax: number | null;
   readonly adjuster: AdjusterDocument | null;
+  /** Null where there is none, or nobody knows of one. */
+  readonly rubber: RubberDocument | null;
   /** The spring that speaks for this end, and who says so; null where the job has none. */
   readonly inView: PlannedSpring;
   readonly suggestion: Suggestion;

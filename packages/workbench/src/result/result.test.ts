@@ -147,6 +147,7 @@ function oddTourers(): readonly JobDocument[] {
       ],
       ['setups.asFound.rear', { both: { spring: 'fitted', at: { step: 1 } } }],
     ),
+    tourerWith(['machine.rear.shock.rubber', { assumed: 'long and soft' }]),
     tourerWith(['machine.places.box.at.x.value', -1900], ['things.box.mass.value', 300]),
     // Nothing is known that ends the room in a box far behind, but that the machine tips.
     tourerWith(

@@ -3,6 +3,7 @@ import type { SpringPlan } from '@sagwright/model/plan/answer';
 import { forkOf } from '../fork/fork.ts';
 import { limitListOf } from '../limits/list.ts';
 import type { JobPlan } from '../path.ts';
+import { rubberDocument } from '../rubber/rubber.ts';
 import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { cellDocument } from './cell.ts';
@@ -76,6 +77,7 @@ function endDocument(planned: JobPlan, end: End): EndDocument {
             range: rangeOf(adjuster).most,
             lead: adjuster.kind === 'continuous' ? adjuster.lead : null,
           },
+    rubber: rubberDocument(planned, end),
     inView: planned.plan.planned[end],
     suggestion,
     springs: springs.map((spring) => springDocument(planned, end, spring)),

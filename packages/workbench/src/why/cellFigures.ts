@@ -2,7 +2,6 @@ import { type Attitude, attitudeAt } from '@sagwright/model/attitude/attitude';
 import { readingAt } from '@sagwright/model/plan/adjuster';
 import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { LoadCaseSI } from '@sagwright/model/plan/question';
-import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { springAt } from '@sagwright/model/springs/spring';
 import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import { hangingTravel } from '@sagwright/model/statics/hanging';
@@ -10,6 +9,7 @@ import { GRAVITY } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
+import { forceAtFullBump, travelAtRubber } from '../rubber/rubber.ts';
 import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
 import type { Opened } from './question.ts';
@@ -98,7 +98,10 @@ function readerOf(
       return (prepared, state) => travelMax(prepared, end) - travelOf(end, state);
     case 'rubber-left':
       if (machine[end].struts.every(({ rubber }) => rubber === null)) return 'rubber not known';
-      return (prepared, state) => travelAtRubber(prepared, end) - travelOf(end, state);
+      return (prepared, state) => travelAtRubber(prepared.machine, end) - travelOf(end, state);
+    case 'rubber-force':
+      if (machine[end].struts.every(({ rubber }) => rubber === null)) return 'rubber not known';
+      return (prepared) => forceAtFullBump(prepared.machine, end);
     case 'wheel-rate':
       return (prepared, state) => wheelAt(prepared, state, end).at.wheelRate;
     case 'ride-frequency':
@@ -137,12 +140,6 @@ function travelMax(prepared: Prepared, end: End): number {
 function hangs(prepared: Prepared, end: End): number {
   const { machine } = prepared;
   return hangingTravel(machine[end], machine.geometry.rake, travelMax(prepared, end));
-}
-
-function travelAtRubber(prepared: Prepared, end: End): number {
-  const here = prepared.machine[end];
-  const start = Math.min(...here.struts.map(({ rubber }) => rubber?.start ?? Number.POSITIVE_INFINITY));
-  return wheelTravelAt(here, prepared.machine.geometry.rake, start);
 }
 
 function wheelAt(prepared: Prepared, state: Float64Array, end: End): Prepared['gradient']['rear'] {

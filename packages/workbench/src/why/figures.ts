@@ -15,6 +15,7 @@ export const figures = {
   'free-sag': { dimension: 'length', of: 'cell' },
   'travel-left': { dimension: 'length', of: 'cell' },
   'rubber-left': { dimension: 'length', of: 'cell' },
+  'rubber-force': { dimension: 'force', of: 'cell' },
   'coil-bind': { dimension: 'length', of: 'cell' },
   'wheel-rate': { dimension: 'rate', of: 'cell' },
   'motion-ratio': { dimension: 'motion', of: 'cell' },

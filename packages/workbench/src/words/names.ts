@@ -17,6 +17,12 @@ export function placeName(job: JobDocument, id: string): string {
 
 /** What a figure of the job is called, by its path. */
 export function fieldName(job: JobDocument, path: string): string {
+  const row = /\.rows\.(\d+)\./.exec(path);
+  if (row === null) return nameOfField(job, path);
+  return words.inRow(nameOfField(job, path.replace(row[0], '.rows.')), Number(row[1]) + 1);
+}
+
+function nameOfField(job: JobDocument, path: string): string {
   const plain = words.fields[path];
   if (plain !== undefined) return plain('');
   const steps = path.replace(/\.readings\.\d+\./, '.readings.').split('.');

@@ -15,6 +15,7 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
   const end: End = path.includes('front') ? 'front' : 'rear';
   switch (code) {
     case 'rubber not known':
+    case 'rubber carried on':
     case 'top-out not known':
     case 'position not known':
       return say[code](end);

@@ -8,6 +8,7 @@ import { airPart, frontTravelPart, legsPart, stackPart } from './forkFigures.ts'
 import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
 import { drivePart, pointFigures } from './pointFigures.ts';
+import { rubberPart } from './rubberFigures.ts';
 import { airFigures, lengthAdjusterFigures } from './shockFigures.ts';
 
 const SHOCK = 'machine.rear.shock';
@@ -130,20 +131,7 @@ function rubberAndTopOut(
   { rubber, topOut }: { readonly rubber?: unknown; readonly topOut?: unknown },
 ): readonly FigurePart[] {
   return [
-    partOrNone(
-      `${strut}.rubber`,
-      words.rubber,
-      rubber,
-      together(
-        `${strut}.rubber`,
-        ['start', 'rate'],
-        [
-          ['start', words.rubberStart, 'rubberStart', 'rubberStart'],
-          ['rate', words.rubberRate, 'rubberRate', 'rubberRate'],
-          ['hardening', words.rubberHardening, 'rubberHardening', 'rubberRate'],
-        ],
-      ),
-    ),
+    rubberPart(strut, rubber),
     partOrNone(
       `${strut}.topOut`,
       words.topOut,

@@ -2,6 +2,8 @@
 export const notes = {
   'rubber not known': (end: 'rear' | 'front') =>
     `${capital(end)} bump rubber: not known, left out of the sum.`,
+  'rubber carried on': (end: 'rear' | 'front') =>
+    `${capital(end)} bump rubber: full bump presses it past its last row; its last slope is taken to hold there.`,
   'top-out not known': (end: 'rear' | 'front') =>
     `${capital(end)} top-out spring: not known, left out; sag counts from the hard stop.`,
   'axle path straight': () => 'Swingarm pivot: not known; the rear axle is taken to move straight up.',

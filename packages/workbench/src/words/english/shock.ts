@@ -3,7 +3,7 @@ import type { ThreadEnd } from '@sagwright/model/limits/threadLeft';
 /** The rear shock by itself, in sentences; figures arrive formatted. */
 export const shock = {
   title: 'REAR SHOCK',
-  titleWords: 'its length adjuster, what fits it',
+  titleWords: 'its length adjuster, its bump rubber',
   turns: (turns: string, length: string) => `${turns} turns, ${length}`,
   /** What ends it, before the words of what is left. */
   ends: {

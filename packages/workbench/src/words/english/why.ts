@@ -74,6 +74,15 @@ export const why: { readonly [F in FigureName]: OpenedWords } = {
     where: [['z rubber', 'wheel travel at the stroke where the rubber begins']],
     source: balance,
   },
+  'rubber-force': {
+    title: 'force of each bump rubber at full bump',
+    equation: 'F = F(d);  d = stroke - start',
+    where: [
+      ['F(d)', 'as pressed on a tester, straight between the rows; by two figures: k1 d + k3 d³'],
+      ['start', 'stroke at which the rubber is met'],
+    ],
+    source: "Common practice, no source; a rubber's own damping and set are left out",
+  },
   'coil-bind': {
     title: 'spring stroke left before its coils touch at full bump',
     equation: 'room = free length - solid length - (stroke + p)',
