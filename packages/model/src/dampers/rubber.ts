@@ -49,3 +49,9 @@ export function rubberAt(rubber: RubberSI, stroke: number, out: ForceAt): void {
   out.rate = rubber.rate + 3 * hard;
   out.energy = (0.5 * rubber.rate + 0.25 * hard) * d * d;
 }
+
+/** A rubber that bears `times` what this one does, at every stroke: several side by side. */
+export function rubberTimes(rubber: RubberSI, times: number): RubberSI {
+  if ('force' in rubber) return { ...rubber, force: rubber.force.map((each) => times * each) };
+  return { ...rubber, rate: times * rubber.rate, hardening: times * rubber.hardening };
+}

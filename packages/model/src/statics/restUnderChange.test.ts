@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { rubberTimes } from '../dampers/rubber.ts';
 import type { StrutSI } from '../dampers/strut.ts';
 import { momentsOf, type PointMass } from '../masses/pointMass.ts';
 import type { SpringSI } from '../springs/spring.ts';
@@ -177,11 +178,7 @@ function scaledEnd(end: EndSI, by: number): EndSI {
       ...strut,
       spring: scaledSpring(strut.spring, by),
       gas: strut.gas && { ...strut.gas, area: by * strut.gas.area, volume: by * strut.gas.volume },
-      rubber: strut.rubber && {
-        ...strut.rubber,
-        rate: by * strut.rubber.rate,
-        hardening: by * strut.rubber.hardening,
-      },
+      rubber: strut.rubber && rubberTimes(strut.rubber, by),
       topOut: strut.topOut && { ...strut.topOut, rate: by * strut.topOut.rate },
       friction: by * strut.friction,
     })),

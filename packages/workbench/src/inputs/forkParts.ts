@@ -1,5 +1,5 @@
 import type { GasSI } from '@sagwright/model/dampers/gas';
-import type { RubberSI } from '@sagwright/model/dampers/rubber';
+import { type RubberSI, rubberTimes } from '@sagwright/model/dampers/rubber';
 import type { StrutSI } from '@sagwright/model/dampers/strut';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import type { Fork } from '@sagwright/records/schema/fork';
@@ -37,9 +37,7 @@ function airOf(gas: GasSI | null, legs: number): GasSI | null {
 }
 
 function rubbersOf(rubber: RubberSI | null, legs: number): RubberSI | null {
-  if (rubber === null) return null;
-  if ('force' in rubber) return { ...rubber, force: rubber.force.map((each) => legs * each) };
-  return { ...rubber, rate: legs * rubber.rate, hardening: legs * rubber.hardening };
+  return rubber === null ? null : rubberTimes(rubber, legs);
 }
 
 function topOutsOf(topOut: TopOutSI | null, legs: number): TopOutSI | null {

@@ -108,6 +108,7 @@ const withTape: JobPlan = {
 test('every note has its words', () => {
   const paths = {
     'rubber not known': 'machine.rear.shock.rubber',
+    'rubber carried on': 'machine.rear.shock.rubber',
     'top-out not known': 'machine.front.fork.topOut',
     'axle path straight': 'machine.rear.pivot',
     'front path straight': 'machine.front.travel',
