@@ -101,6 +101,15 @@ describe('points from a tape', () => {
     );
   });
 
+  test('tell how much of a slip in each length its misfit would show', () => {
+    // Nothing spare: no length checks another. The same length twice: half of a slip in one shows in it.
+    const bare = pointsFromTape(five, near, level);
+    const twice = pointsFromTape([...five, five[2]!], near, level);
+    if (bare.kind !== 'points' || twice.kind !== 'points') throw new Error('points are wanted');
+    for (const share of bare.checked) expect(share).toBeCloseTo(0, 9);
+    expect(twice.checked).toEqual([0, 0, 0.5, 0, 0.5].map((share) => expect.closeTo(share, 9)));
+  });
+
   test('move with each length as solving again says', () => {
     const more = 1e-6;
     const base = pointsFromTape(five, near, level);
@@ -120,16 +129,57 @@ describe('points from a tape', () => {
 
 describe('a tape that does not give the points', () => {
   test('has too few lengths, or lengths that leave a point free', () => {
-    expect(pointsFromTape(five.slice(0, 3), near, level)).toEqual({ kind: 'not held', fewer: 1 });
+    const free = { kind: 'not held', fewer: 1, part: 'arm eye' };
+    expect(pointsFromTape(five.slice(0, 3), near, level)).toEqual(free);
     const again = [...five.slice(0, 3), lengthBetween('axle', 'arm eye', 0.15)];
-    expect(pointsFromTape(again, near, level)).toEqual({ kind: 'not held', fewer: 1 });
+    expect(pointsFromTape(again, near, level)).toEqual(free);
+    // Two for the eye, but the pivot swings about the axle.
+    expect(pointsFromTape([five[0]!, ...five.slice(2)], near, level)).toEqual({ ...free, part: 'pivot' });
   });
 
-  test('has lengths that do not meet: the worst is named', () => {
+  test('has a length too short for the two others of its triangle: which, and by how much', () => {
     // Eye 0.15 m from the axle and 0.2 m from a pivot that is 0.5 m away: 150 mm are missing.
     const answer = pointsFromTape([...five.slice(0, 3), lengthBetween('pivot', 'arm eye', 0.2)], near, level);
-    expect(answer.kind).toBe('do not meet');
-    if (answer.kind === 'do not meet') expect(answer.by).toBeGreaterThan(0.02);
+    expect(answer).toEqual({
+      kind: 'too short',
+      taped: 3,
+      beside: 2,
+      across: 0,
+      by: expect.closeTo(0.15, 12),
+    });
+  });
+
+  test('has a point higher above the axle than it is away from it', () => {
+    const above: TapedSI = { kind: 'above axle', of: 'pivot', length: 0.52, deviation };
+    const answer = pointsFromTape([five[0]!, above, ...five.slice(2)], near, level);
+    expect(answer).toEqual({
+      kind: 'too short',
+      taped: 0,
+      beside: null,
+      across: 1,
+      by: expect.closeTo(0.02, 12),
+    });
+  });
+
+  test('lets a triangle that a millimetre of tape flattens be flat', () => {
+    // 1.5 mm are missing in one line of axle, eye and pivot; three readings of ± 1 mm (90 %) are ± 1.7 mm together.
+    const flat = [...five.slice(0, 2), lengthBetween('axle', 'arm eye', 0.2)];
+    const third: TapedSI = { kind: 'above axle', of: 'arm eye', length: 0.12, deviation };
+    const answer = pointsFromTape([...flat, lengthBetween('pivot', 'arm eye', 0.2985), third], near, level);
+    expect(answer.kind).toBe('points');
+  });
+
+  test('has one that the others do not bear out: by how much it is off them, and the sign', () => {
+    const plumb = (of: 'pivot' | 'arm eye', length: number): TapedSI => ({
+      kind: 'ahead of axle',
+      of,
+      length,
+      deviation,
+    });
+    const spare = [...five, plumb('pivot', 0.4), plumb('arm eye', 0), lengthBetween('axle', 'pivot', 0.5)];
+    const slip = spare.map((each, i) => (i === 3 ? { ...each, length: each.length - 0.04 } : each));
+    const answer = pointsFromTape(slip, near, level);
+    expect(answer).toEqual({ kind: 'do not meet', taped: 3, by: expect.closeTo(-0.04, 3) });
   });
 
   test('has a length of nothing, or to a part that nobody looks for: a broken contract', () => {

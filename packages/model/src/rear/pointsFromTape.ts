@@ -1,6 +1,7 @@
 import { leastSquares } from '../numerics/leastSquares.ts';
 import type { HardPoint, PartName } from './hardPoints.ts';
 import type { TapedSI } from './tape.ts';
+import { type TapeGap, tapeGap } from './tapeGap.ts';
 
 /** Places by name; only those asked for. */
 export type Places = Readonly<Partial<Record<PartName, HardPoint>>>;
@@ -15,9 +16,11 @@ export interface TapedAttitude {
 
 export type TapeAnswer =
   | TapedPoints
-  /** These lengths leave parts free to move: fewer than two for each part, or two that pull the same way; at least so many are missing. */
-  | { readonly kind: 'not held'; readonly fewer: number }
-  /** Nothing comes near these lengths: the one that misses most, by its place in the list, and by how much [m]. */
+  /** These lengths leave parts free to move: fewer than two for each part, or two that pull the same way; at least so many are missing, the next one at `part`. */
+  | { readonly kind: 'not held'; readonly fewer: number; readonly part: PartName }
+  /** Two lengths together do not span what they should. */
+  | ({ readonly kind: 'too short' } & TapeGap)
+  /** Nothing comes near these lengths: the one that misses most, by its place in the list; taped less what the others ask for [m]. */
   | { readonly kind: 'do not meet'; readonly taped: number; readonly by: number };
 
 /** Hard points in body coordinates, reference attitude. */
@@ -30,6 +33,8 @@ export interface TapedPoints {
   readonly moves: readonly Places[];
   /** Of each length in turn: taped less what the points give [m]. All 0 where no length was taped more than needed. */
   readonly misfits: readonly number[];
+  /** Of each length in turn: the share of a slip in it that its misfit would show; 0 where no other length checks it. */
+  readonly checked: readonly number[];
   /** Lengths taped more than needed. */
   readonly spare: number;
 }
@@ -57,8 +62,8 @@ export function pointsFromTape(
 ): TapeAnswer {
   const parts = (Object.keys(near) as PartName[]).filter((part) => part !== 'axle');
   requireLengths(taped, parts);
-  const fewer = 2 * parts.length - taped.length;
-  if (fewer > 0) return { kind: 'not held', fewer };
+  const gap = tapeGap(taped);
+  if (gap !== null) return { kind: 'too short', ...gap };
   const start = parts.flatMap((part) => {
     const { x, height } = near[part]!;
     return fromBody(x, height - radius, pitch);
@@ -66,29 +71,74 @@ export function pointsFromTape(
   const places = settled(taped, parts, start);
   const { residuals, rows } = linearised(taped, parts, places);
   const solved = leastSquares(rows, residuals);
-  const worst = residuals.reduce(
-    (most, each, i) => (Math.abs(each) > Math.abs(residuals[most]!) ? i : most),
-    0,
-  );
+  const worst = worstOf(residuals);
   if (Math.abs(residuals[worst] ?? 0) > FAR_OUT) {
-    return { kind: 'do not meet', taped: worst, by: Math.abs(residuals[worst]! * taped[worst]!.deviation) };
+    return { kind: 'do not meet', taped: worst, by: offTheOthers(taped, parts, places, worst) };
   }
-  if (solved === null || solved.independence < HELD) return { kind: 'not held', fewer: 1 };
+  if (solved === null || solved.independence < HELD) {
+    const fewer = Math.max(1, 2 * parts.length - taped.length);
+    return { kind: 'not held', fewer, part: freePart(rows, parts) };
+  }
+  return found(taped, parts, places, { pitch, radius }, solved.gain);
+}
+
+function found(
+  taped: readonly TapedSI[],
+  parts: readonly PartName[],
+  places: readonly number[],
+  { pitch, radius }: TapedAttitude,
+  gain: readonly (readonly number[])[],
+): TapedPoints {
+  const { residuals, rows } = linearised(taped, parts, places);
   return {
     kind: 'points',
     points: inBody(parts, places, pitch, radius),
-    deviations: deviationsOf(parts, solved.gain, pitch),
-    moves: taped.map(({ deviation }, j) =>
-      inBody(
-        parts,
-        solved.gain.map((row) => row[j]! / deviation),
-        pitch,
-        0,
-      ),
-    ),
+    deviations: deviationsOf(parts, gain, pitch),
+    moves: taped.map(({ deviation }, j) => {
+      const column = gain.map((row) => row[j]! / deviation);
+      return inBody(parts, column, pitch, 0);
+    }),
     misfits: residuals.map((each, i) => each * taped[i]!.deviation),
+    // What the points follow of it is aᵢ · gain, column i: W. Baarda, A testing procedure for use in geodetic networks (1968), from memory.
+    checked: rows.map((row, i) => Math.max(0, 1 - row.reduce((sum, a, k) => sum + a * gain[k]![i]!, 0))),
     spare: taped.length - 2 * parts.length,
   };
+}
+
+function worstOf(residuals: readonly number[]): number {
+  return residuals.reduce((most, each, i) => (Math.abs(each) > Math.abs(residuals[most]!) ? i : most), 0);
+}
+
+/** A length less what all others ask for, where they hold the points without it; else its misfit [m]. */
+function offTheOthers(
+  taped: readonly TapedSI[],
+  parts: readonly PartName[],
+  places: readonly number[],
+  worst: number,
+): number {
+  const others = taped.filter((_, i) => i !== worst);
+  const without = settled(others, parts, places);
+  const { rows, residuals } = linearised(others, parts, without);
+  const held = (leastSquares(rows, residuals)?.independence ?? 0) >= HELD;
+  const { length, deviation } = taped[worst]!;
+  if (!held) return linearised(taped, parts, places).residuals[worst]! * deviation;
+  return length - given(taped[worst]!, parts, without, []);
+}
+
+/** The part that is free to move: the first that would hold all of them if it stood still, else the one with fewest lengths. */
+function freePart(rows: readonly (readonly number[])[], parts: readonly PartName[]): PartName {
+  const holdsAll = (part: number): boolean => {
+    const pins = [0, 1].map((k) =>
+      parts.flatMap((_, i) => [0, 1].map((l) => (i === part && k === l ? 1 : 0))),
+    );
+    const pinned = [...rows, ...pins];
+    const solved = leastSquares(pinned, new Array<number>(pinned.length).fill(0));
+    return solved !== null && solved.independence >= HELD;
+  };
+  const touching = (part: number): number =>
+    rows.filter((row) => row[2 * part] !== 0 || row[2 * part + 1] !== 0).length;
+  const fewest = parts.reduce((least, _, i) => (touching(i) < touching(least) ? i : least), 0);
+  return parts.find((_, i) => holdsAll(i)) ?? parts[fewest]!;
 }
 
 /** Walks from `start` to where the lengths fit best; x and height of each part in turn, seen from the axle. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { momentsOf } from '../masses/pointMass.ts';
 import { seededRandom } from '../numerics/random.ts';
-import type { DirectSI, HardPoint, LinkageSI, PartName } from '../rear/hardPoints.ts';
+import type { HardPoint, LinkageSI, PartName } from '../rear/hardPoints.ts';
 import { type Places, pointsFromTape, type TapedPoints } from '../rear/pointsFromTape.ts';
 import { lengthsToTape, type TapedSI } from '../rear/tape.ts';
 import { referenceTravelOf } from '../rear/wheelMotion.ts';
@@ -13,8 +13,7 @@ import { restOf } from '../statics/rest.ts';
 import { plainStrut } from '../testing/levelMachine.ts';
 import { passenger, rider, tourer } from '../testing/tourer.ts';
 import { stateDerivatives } from './derivatives.ts';
-import { directionsOf } from './inputs.ts';
-import { figuresOfPart, partsOf, tapedInputs } from './tapedRear.ts';
+import { directionsOf, type UncertainInput } from './inputs.ts';
 
 const radius = 0.318;
 const deviation = 0.0006;
@@ -78,8 +77,7 @@ test('the doubt of a tape comes through points and balance as drawn tapes spread
   const prepared = prepare(parameters.machine);
   const answer = restOf(prepared);
   if (answer.kind !== 'rest') throw new Error(answer.kind);
-  const names = taped.map((_, i) => ({ name: `tape.${i}`, deviation }));
-  const directions = directionsOf(parameters, tapedInputs(names, points));
+  const directions = directionsOf(parameters, inputsOf(points));
   const slopes = stateDerivatives(parameters, prepared, Float64Array.from(answer.rest.state), directions);
   const derived = Math.hypot(...taped.map((_, i) => slopes[4 * i + REAR_TRAVEL]! * deviation));
 
@@ -99,23 +97,31 @@ test('the doubt of a tape comes through points and balance as drawn tapes spread
   expect(derived).toBeGreaterThan(deviation);
 });
 
-test('every part has its two figures in the machine, and every place figure is a part’s', () => {
-  const linkage = machineOn(pointsOf(taped).points);
-  const direct: DirectSI = {
-    kind: 'direct',
-    damper: { extendedLength: 0.32, sideways: 0 },
-    armEye: { x: 0.06, height: 0.365 },
-    frameEye: { x: 0.15, height: 0.675 },
-  };
-  for (const kinematics of [linkage.rear.kinematics, direct]) {
-    if (kinematics.kind !== 'linkage' && kinematics.kind !== 'direct') throw new Error(kinematics.kind);
-    const { names } = parametersOf({ ...linkage, rear: { ...linkage.rear, kinematics } });
-    const figures = partsOf(kinematics.kind).flatMap((part) => Object.values(figuresOfPart[part]));
-    const found = names.filter((name) => /^rear\.(axlePath|kinematics)\.(?!damper)/.test(name));
-    expect([...figures].sort()).toEqual([...found].sort());
-  }
-});
+/** Each length an input of its own, that moves every point as the points follow from it. */
+function inputsOf({ moves }: TapedPoints): readonly UncertainInput[] {
+  return moves.map((each, i) => ({
+    name: `tape.${i}`,
+    deviation,
+    moves: Object.entries(each).flatMap(([part, { x, height }]) => {
+      const place = figuresOfPart[part as keyof typeof places];
+      return place === 'rear.axlePath.pivot'
+        ? [
+            { parameter: `${place}X`, by: x },
+            { parameter: `${place}Height`, by: height },
+          ]
+        : [
+            { parameter: `${place}.x`, by: x },
+            { parameter: `${place}.height`, by: height },
+          ];
+    }),
+  }));
+}
 
-test('names and lengths must match', () => {
-  expect(() => tapedInputs([], pointsOf(taped))).toThrow(`0 names for ${taped.length} lengths`);
-});
+const figuresOfPart = {
+  pivot: 'rear.axlePath.pivot',
+  'rocker pivot': 'rear.kinematics.rocker.pivot',
+  'link pin': 'rear.kinematics.rocker.pin',
+  'link end': 'rear.kinematics.linkEnd',
+  'rocker eye': 'rear.kinematics.rockerEye',
+  'far eye': 'rear.kinematics.farEye',
+} as const satisfies Readonly<Record<keyof typeof places, string>>;
