@@ -5,6 +5,7 @@ import { rearMotionSentences } from '@sagwright/workbench/words/rearMotion';
 import { type Column, fitsIn, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, nameOf, type Page } from './page.ts';
+import { readingLines } from './rearReadings.ts';
 
 /** One height of the wheel: an end of the travel, or where a load rests. */
 interface Row {
@@ -15,8 +16,8 @@ interface Row {
 /** Ratios, swingarm and squat at both ends of the travel and where each load rests; with every step between them if all is wanted. */
 export function rearMotionLines(page: Page): readonly string[] {
   const { result, planned, units, width, paint, full } = page;
-  const { knownBy, along, rests } = result.rearMotion;
-  if (!full && knownBy !== 'direct' && knownBy !== 'linkage') return [];
+  const { knownBy, along, rests, earlier } = result.rearMotion;
+  if (!full && knownBy !== 'direct' && knownBy !== 'linkage' && earlier?.verdict !== 'differs') return [];
   const say = words.rearMotion;
   const rows: readonly Row[] = [
     { name: say.fullyOut, at: along[0]! },
@@ -27,7 +28,8 @@ export function rearMotionLines(page: Page): readonly string[] {
     ...heading(page, 'REAR TRAVEL', say.source[knownBy]),
     ...columnsThatFit(page, rows).flatMap((columns) => table(columns, rows, width, paint)),
     ...(full ? ['', ...stepLines(page, along)] : []),
-    ...rearMotionSentences(result.rearMotion, planned.inputs, units).flatMap((sentence) =>
+    ...(full ? readingLines(page) : []),
+    ...rearMotionSentences(result.rearMotion, planned, units).flatMap((sentence) =>
       wrap(sentence, width, '  ', '  '),
     ),
   ];

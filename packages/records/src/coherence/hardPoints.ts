@@ -1,8 +1,10 @@
 import { type Problem, problem } from '../problem.ts';
-import type { Rear } from '../schema/machine.ts';
+import type { Points, Rear } from '../schema/machine.ts';
+import { isShock } from '../schema/pointTape.ts';
+import { asTyped, isBelow } from './compare.ts';
 
 /** What hard points stand on: the swingarm's pivot, the axle's height, the shock's length; the travel follows from them. */
-export function* hardPointProblems({ pivot, tyre, shock, measuredAt }: Rear): Generator<Problem> {
+export function* hardPointProblems({ travel, pivot, tyre, shock, measuredAt }: Rear): Generator<Problem> {
   const path = ['machine', 'rear'];
   if (!pivot) yield problem([...path, 'pivot'], 'pointsNeed', "the swingarm's pivot, which they turn about");
   if (!tyre?.radius) {
@@ -14,4 +16,25 @@ export function* hardPointProblems({ pivot, tyre, shock, measuredAt }: Rear): Ge
     yield problem([...path, 'shock', 'length'], 'pointsNeed', what);
   }
   if (measuredAt) yield problem([...path, 'measuredAt'], 'followsFromPoints');
+  if (travel.kind === 'direct' || travel.kind === 'linkage') yield* tapeProblems(travel);
+}
+
+/** A length goes from one part to another, and leans no further than it is long. */
+function* tapeProblems({ tape = {}, sideways: shockLeans }: Points): Generator<Problem> {
+  for (const [id, each] of Object.entries(tape)) {
+    if (each.kind !== 'between') continue;
+    const path = ['machine', 'rear', 'travel', 'tape', id];
+    if (each.from === each.to) yield problem([...path, 'to'], 'sameEnds', each.to);
+    const leans = each.sideways ?? (isShock(each) ? shockLeans : undefined);
+    if (leans && !isBelow(leans, each.length)) {
+      const what = 'the length, which lies between both ends';
+      yield problem(
+        [...path, each.sideways ? 'sideways' : 'length'],
+        'notBelow',
+        asTyped(leans),
+        what,
+        asTyped(each.length),
+      );
+    }
+  }
 }

@@ -41,6 +41,8 @@ export const bounds = {
   wheelTravel: { dimension: 'length', least: 0, most: 0.5 },
   stroke: { dimension: 'length', least: 0.01, most: 0.4 },
   shockLength: { dimension: 'length', least: 0.1, most: 0.8 },
+  tapedLength: { dimension: 'length', least: 0.01, most: 1.5 },
+  besideAxle: { dimension: 'length', least: -0.5, most: 1.5 },
   sideways: { dimension: 'length', least: 0, most: 0.3 },
   drivePitch: { dimension: 'length', least: 0.004, most: 0.04 },
   clampHeight: { dimension: 'length', least: -0.02, most: 0.15 },

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { directTape, earlierSurvey, linkageTape } from './pointTape.ts';
 import { point, quantities } from './quantity.ts';
 
 /** What a pivot, an eye or the end of a link is bolted to: it stays with the frame, or swings with the arm. */
@@ -7,8 +8,11 @@ const carrier = z.enum(['frame', 'arm']);
 /** How far one eye stands further out from the machine's middle than the other. Left out: nothing, and said. */
 const sideways = z.exactOptional(quantities.sideways);
 
-/** Wheel per shock over the whole travel, as it was known before the points: kept, and held against them. */
-const earlierLeverage = z.exactOptional(quantities.leverage);
+/** What was known before the points, one ratio or row by row: kept, and held against them. */
+const earlier = {
+  earlierLeverage: z.exactOptional(quantities.leverage),
+  earlierSurvey: z.exactOptional(earlierSurvey),
+};
 
 /** Shock between swingarm and frame; two of them stand side by side in one side view. */
 export const directPoints = z.strictObject({
@@ -16,7 +20,8 @@ export const directPoints = z.strictObject({
   armEye: point,
   frameEye: point,
   sideways,
-  earlierLeverage,
+  tape: z.exactOptional(directTape),
+  ...earlier,
 });
 
 /** Shock worked by a rocker, which a link turns. */
@@ -29,5 +34,6 @@ export const linkagePoints = z.strictObject({
   rockerEye: point,
   farEye: z.strictObject({ on: carrier, x: quantities.forwardOfRearAxle, height: quantities.height }),
   sideways,
-  earlierLeverage,
+  tape: z.exactOptional(linkageTape),
+  ...earlier,
 });

@@ -34,6 +34,9 @@ const tyre = z
 /** Wheel travel, upward from fully out, against the shock's eye-to-eye length there. */
 const travelRow = { wheel: quantities.wheelTravel, shock: quantities.shockLength };
 
+/** Wheel per shock over the whole travel, as it was known before the rows: kept, and held against them. */
+const earlierLeverage = z.exactOptional(quantities.leverage);
+
 /** How the rear wheel moves its shock, as deep as it is known. */
 const travel = z.discriminatedUnion('kind', [
   /** Wheel travel per shock stroke, usually above 1. */
@@ -44,9 +47,14 @@ const travel = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('table'),
     rows: z.array(z.strictObject(travelRow)).check(z.minLength(3), z.maxLength(200)),
+    earlierLeverage,
   }),
   /** Taped on the machine: a smooth curve is fitted, with its ±. */
-  z.strictObject({ kind: z.literal('taped'), points: members(z.strictObject({ order, ...travelRow })) }),
+  z.strictObject({
+    kind: z.literal('taped'),
+    points: members(z.strictObject({ order, ...travelRow })),
+    earlierLeverage,
+  }),
   /** Hard points: the places of eyes, rocker and link in the reference attitude. */
   directPoints,
   linkagePoints,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import { bounds } from '../schema/bounds.ts';
 import type { Points, Rear } from '../schema/machine.ts';
-import type { Quantity } from '../schema/quantity.ts';
+import { type Quantity, siOf } from '../schema/quantity.ts';
 import { written } from './arbitraryQuantity.ts';
 
 /** A rear known by its hard points: the figures that hang together. The shock's length follows from where it was read. */
@@ -20,18 +21,22 @@ export function arbitraryPoints(stroke: number): fc.Arbitrary<PointedRear> {
       share: between(0, 0.6),
       sideways: fc.oneof(fc.constant(null), between(0, 0.05)),
       earlier: fc.oneof(fc.constant(null), between(0.9, 3)),
+      survey: fc.oneof(fc.constant(null), fc.array(between(-0.004, 0.004), { minLength: 1, maxLength: 4 })),
+      isTaped: fc.boolean(),
       steps: fc.constantFrom(...arrangements),
       jitter: fc.array(between(-0.01, 0.01), { minLength: 10, maxLength: 10 }),
     })
-    .map(({ radius, pivot, share, sideways, earlier, steps, jitter }) => {
+    .map(({ radius, pivot, share, sideways, earlier, survey, isTaped, steps, jitter }) => {
       const at = { x: pivot.x, height: radius + pivot.rise };
       const lean = sideways === null ? {} : { sideways: mm(sideways) };
       const before: Pick<Points, 'earlierLeverage'> =
         earlier === null ? {} : { earlierLeverage: { value: earlier, unit: 'wheel/shock' } };
       const { travel, eyes } = placed(steps, at, jitter);
       const length = Math.hypot(eyes.x, eyes.height, sideways ?? 0) + share * stroke;
+      const kept = survey === null ? {} : { earlierSurvey: surveyOf(survey, length) };
+      const whole: Points = { ...travel, ...lean, ...before, ...kept };
       return {
-        travel: { ...travel, ...lean, ...before },
+        travel: isTaped ? taped(whole, at, radius) : whole,
         pivot: typed(at),
         radius: mm(radius),
         length: mm(length),
@@ -114,6 +119,69 @@ function placed(
     },
     eyes: apart(rockerEye, far),
   };
+}
+
+/** Every 12 mm of wheel, give or take what a tape may be off; the shock shortens by half of it. */
+function surveyOf(off: readonly number[], length: number): NonNullable<Points['earlierSurvey']> {
+  return Object.fromEntries(
+    off.map((each, i) => [`s${i}`, { order: i, wheel: mm(0.012 * i), shock: mm(length - 0.006 * i + each) }]),
+  );
+}
+
+/** The same rear with a tape laid to its parts. */
+function taped(travel: Points, pivot: Place, radius: number): Points {
+  const si = ({ x, height }: NonNullable<Rear['pivot']>): Place => ({ x: siOf(x), height: siOf(height) });
+  if (travel.kind === 'direct') {
+    const { armEye, frameEye } = travel;
+    return { ...travel, tape: tapeOf({ 'arm eye': si(armEye), 'frame eye': si(frameEye) }, pivot, radius) };
+  }
+  const { rocker, linkEnd, rockerEye, farEye } = travel;
+  const places = {
+    'rocker pivot': si(rocker.pivot),
+    'link pin': si(rocker.pin),
+    'link end': si(linkEnd),
+    'rocker eye': si(rockerEye),
+    'far eye': si(farEye),
+  };
+  return { ...travel, tape: tapeOf(places, pivot, radius) };
+}
+
+/** Each part from the axle and from the swingarm's pivot, and how high it stands above the axle. */
+function tapeOf<P extends string>(places: Readonly<Record<P, Place>>, pivot: Place, radius: number) {
+  const axle = { x: 0, height: radius };
+  const between = <F extends string, T extends string>(
+    from: F,
+    one: Place,
+    to: T,
+    other: Place,
+    order: number,
+  ) => ({
+    kind: 'between' as const,
+    order,
+    from,
+    to,
+    length: mm(Math.hypot(one.x - other.x, one.height - other.height)),
+  });
+  const above = <O extends string>(of: O, { height }: Place, order: number) => ({
+    kind: 'above axle' as const,
+    order,
+    of,
+    length: mm(height - radius),
+  });
+  const parts = Object.entries(places) as [P, Place][];
+  const all = [
+    between('axle', axle, 'pivot', pivot, 0),
+    above('pivot', pivot, 1),
+    ...parts.flatMap(([part, place], i) => [
+      between('axle', axle, part, place, 3 * i + 2),
+      between('pivot', pivot, part, place, 3 * i + 3),
+      above(part, place, 3 * i + 4),
+    ]),
+  ];
+  const longEnough = all.filter(
+    ({ kind, length }) => kind !== 'between' || siOf(length) > bounds.tapedLength.least,
+  );
+  return Object.fromEntries(longEnough.map((each) => [`l${each.order}`, each]));
 }
 
 function apart(a: Place, b: Place): Place {

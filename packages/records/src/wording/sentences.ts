@@ -92,6 +92,8 @@ export const sentences = {
     `the shock is up to ${longest} long, but fully out it is ${length} eye to eye. One of the two is wrong.`,
   pointsNeed: (what: string) =>
     `missing; hard points need ${what}. Add it, or give the travel as a ratio or by rows.`,
+  sameEnds: (part: string) =>
+    `found ${quoted(part)} at both ends; a length goes from one part to another. Correct one.`,
   followsFromPoints: () =>
     "the hard points and the shock's length already say at which wheel travel they were read. Remove it.",
   tooMuchTravel: (travel: string, range: string) =>

@@ -85,7 +85,29 @@ export const struts = {
   pointX: 'ahead of the rear axle',
   pointHeight: 'height',
   sideways: 'Shock leans sideways by',
-  earlierLeverage: 'Leverage known before the points',
+  earlier: 'Known before',
+  earlierLeverage: 'Leverage over the whole travel',
+  earlierSurvey: 'Wheel travel and shock length, as known before the points',
+  tape: {
+    title: 'Lengths between the parts, by tape',
+    parts: {
+      axle: 'axle',
+      pivot: 'pivot',
+      'arm eye': 'eye on the arm',
+      'frame eye': 'eye on the frame',
+      'rocker pivot': "rocker's pivot",
+      'link pin': 'pin of rocker and link',
+      'link end': "link's other end",
+      'rocker eye': 'eye on the rocker',
+      'far eye': 'far eye',
+    },
+    names: {
+      between: (from: string, to: string) => `${capital(from)} to ${to}`,
+      'above axle': (of: string) => `${capital(of)}, height above the axle`,
+      'ahead of axle': (of: string) => `${capital(of)}, level ahead of the axle`,
+    },
+    sideways: (name: string) => `${name}: one end further out by`,
+  },
   drive: { chain: 'The chain', belt: 'The belt' },
   frontSprocket: 'Middle of the front sprocket',
   pitch: 'Pitch',
@@ -255,3 +277,7 @@ export const rows = {
   less: 'Take the last away',
   act: (label: string) => label.toLowerCase(),
 } as const;
+
+function capital(text: string): string {
+  return text[0]!.toUpperCase() + text.slice(1);
+}

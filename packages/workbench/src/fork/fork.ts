@@ -72,7 +72,11 @@ function airOf({ struts, strokeMax }: EndSI, { gap }: LegLevel): ForkAirDocument
 /** How each leg is filled, by the figures that went into the sum. */
 function levelOf({ job, inputs }: JobPlan, strokeMax: number): LegLevel {
   const take = takeAgain(inputs.figures, '', 0);
-  return legLevel({ job, take, tape: null, problems: [], notes: [] }, job.machine.front.fork, strokeMax);
+  return legLevel(
+    { job, take, tape: null, places: null, problems: [], notes: [] },
+    job.machine.front.fork,
+    strokeMax,
+  );
 }
 
 function stepDocument(

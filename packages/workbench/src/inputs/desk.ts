@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Take } from './take.ts';
+import type { TapedPlaces } from './tapedPlaces.ts';
 import type { FittedTape } from './tapeFitted.ts';
 
 /** What cannot be computed with, and why, with the path of the field that caused it. */
@@ -25,6 +26,7 @@ export type NoteCode =
   | 'taped point left out'
   | 'points beyond shock'
   | 'sideways not known'
+  | 'places only looked for'
   | 'drive without pivot'
   | 'one diameter for bore and seal'
   | 'spring volume not known'
@@ -45,6 +47,8 @@ export interface Desk {
   readonly take: Take;
   /** The curve through taped points, fitted once; null where the rear was not taped. */
   readonly tape: FittedTape | null;
+  /** Hard points from a tape, found once; null where none was laid. */
+  readonly places: TapedPlaces | null;
   readonly problems: InputProblem[];
   readonly notes: Note[];
 }

@@ -4,8 +4,11 @@ import type { EndSI } from '@sagwright/model/statics/machine';
 import { bounds } from '@sagwright/records/schema/bounds';
 import type { Points, Rear } from '@sagwright/records/schema/machine';
 import { type Desk, impossible, note } from './desk.ts';
+import { type PartField, partFields } from './partFields.ts';
 import { takeLengthened } from './shockLength.ts';
 import { tellStuck } from './stuckRear.ts';
+import { placesNow } from './tapedPlaces.ts';
+import { tellTape } from './tapeTrouble.ts';
 
 /** How wheel and axle of the rear move, and from where their travel was read. */
 export type RearMotion = Pick<EndSI, 'kinematics' | 'axlePath' | 'referenceTravel'>;
@@ -29,12 +32,11 @@ export function pointsMotion(
   strokeMax: number,
 ): RearMotion | null {
   const { rear } = desk.job.machine;
-  const points = pointsOf(desk, travel, rear);
-  const arm = {
-    kind: 'circle' as const,
-    pivotX: desk.take.known('machine.rear.pivot.x', rear.pivot!.x, 'hardPoint'),
-    pivotHeight: desk.take.known('machine.rear.pivot.height', rear.pivot!.height, 'hardPoint'),
-  };
+  const places = placesOf(desk, travel, rear, radius);
+  if (places === null) return null;
+  const points = pointsOf(desk, travel, rear, places);
+  const pivot = places('pivot');
+  const arm = { kind: 'circle' as const, pivotX: pivot.x, pivotHeight: pivot.height };
   const survey = surveyRear({ points, arm, axleHeight: radius }, strokeMax);
   if (survey.kind !== 'moves') {
     tellStuck(desk, survey, points, strokeMax);
@@ -55,40 +57,48 @@ function longer(points: HardPointsSI): HardPointsSI {
   return { ...points, damper: { ...damper, extendedLength: damper.extendedLength + TO_SPARE } };
 }
 
-function pointsOf(desk: Desk, travel: Points, { shock }: Rear): HardPointsSI {
-  const { take } = desk;
-  const at = (path: string, { x, height }: Place): HardPoint => ({
-    x: take.known(`${PATH}.${path}.x`, x, 'hardPoint'),
-    height: take.known(`${PATH}.${path}.height`, height, 'hardPoint'),
-  });
-  if (travel.sideways === undefined) note(desk, 'sideways not known', `${PATH}.sideways`);
-  if (travel.earlierLeverage !== undefined) {
-    take.known(`${PATH}.earlierLeverage`, travel.earlierLeverage, 'ratio');
+type PlaceOf = (part: PartField['part']) => HardPoint;
+
+/** Where each part stands: as typed, or as a tape says; null where the tape gives no points, which is told. */
+function placesOf(desk: Desk, travel: Points, rear: Rear, radius: number): PlaceOf | null {
+  const { take, places: taped } = desk;
+  const fields = partFields(rear, travel);
+  if (taped === null) {
+    return (wanted) => {
+      const { path, place } = fields.find(({ part }) => part === wanted)!;
+      return {
+        x: take.known(`${path}.x`, place.x, 'hardPoint'),
+        height: take.known(`${path}.height`, place.height, 'hardPoint'),
+      };
+    };
   }
+  tellTape(desk, taped);
+  if (taped.answer.kind !== 'points') return null;
+  const isRead = fields.every(({ place: { x, height } }) => x.plusMinus && height.plusMinus);
+  if (!isRead) note(desk, 'places only looked for', `${PATH}.tape`);
+  const now = placesNow(taped, take, radius);
+  return (part) => now[part]!;
+}
+
+function pointsOf(desk: Desk, travel: Points, { shock }: Rear, at: PlaceOf): HardPointsSI {
+  const { take } = desk;
+  if (travel.sideways === undefined) note(desk, 'sideways not known', `${PATH}.sideways`);
   const damper = {
     extendedLength: take.known('machine.rear.shock.length', shock.length!, 'tape') + takeLengthened(desk),
     sideways: travel.sideways === undefined ? 0 : take.known(`${PATH}.sideways`, travel.sideways, 'tape'),
   };
   if (travel.kind === 'direct') {
-    const { armEye, frameEye } = travel;
-    return { kind: 'direct', damper, armEye: at('armEye', armEye), frameEye: at('frameEye', frameEye) };
+    return { kind: 'direct', damper, armEye: at('arm eye'), frameEye: at('frame eye') };
   }
-  const { rocker, linkEnd, rockerEye, farEye } = travel;
   return {
     kind: 'linkage',
     damper,
-    rocker: {
-      on: rocker.on,
-      pivot: at('rocker.pivot', rocker.pivot),
-      pin: at('rocker.pin', rocker.pin),
-    },
-    linkEnd: at('linkEnd', linkEnd),
-    rockerEye: at('rockerEye', rockerEye),
-    farEye: { on: farEye.on, ...at('farEye', farEye) },
+    rocker: { on: travel.rocker.on, pivot: at('rocker pivot'), pin: at('link pin') },
+    linkEnd: at('link end'),
+    rockerEye: at('rocker eye'),
+    farEye: { on: travel.farEye.on, ...at('far eye') },
   };
 }
-
-type Place = NonNullable<Rear['pivot']>;
 
 function tellTravel(desk: Desk, travelMax: number): void {
   impossible(

@@ -26,6 +26,7 @@ import { outOfScope } from './scope.ts';
 import { pressureRange } from './shockAir.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
+import { type TapedPlaces, tapedPlacesOf } from './tapedPlaces.ts';
 import { tapeOf } from './tapeFitted.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
 
@@ -40,6 +41,8 @@ export interface Inputs {
   readonly massCentre: RaisedHeight | null;
   /** Every figure by its path: typed and assumed. */
   readonly figures: ReadonlyMap<string, UsedFigure>;
+  /** Hard points as a tape gives them; null where none was laid. */
+  readonly places: TapedPlaces | null;
   /** What limits are held against beside the loads. */
   readonly limits: LimitReadings;
   /** What is told of the rear shock by itself. */
@@ -62,7 +65,7 @@ export function inputsOf(job: JobDocument): InputsResult {
   const take = takeFrom();
   const problems: InputProblem[] = [];
   const notes: Note[] = [];
-  const desk: Desk = { job, take, tape: tapeOf(job), problems, notes };
+  const desk: Desk = { job, take, tape: tapeOf(job), places: tapedPlacesOf(job), problems, notes };
   const parts = partsOf(job);
   const converted = convert(desk, parts);
   if (problems.length > 0) return { ok: false, problems };
@@ -107,7 +110,18 @@ export function inputsOf(job: JobDocument): InputsResult {
   const massCentre = raisedHeight(desk);
   return {
     ok: true,
-    inputs: { question, drive, stance, massCentre, limits, shock, figures: take.figures, notes, targetSet },
+    inputs: {
+      question,
+      drive,
+      stance,
+      massCentre,
+      places: desk.places,
+      limits,
+      shock,
+      figures: take.figures,
+      notes,
+      targetSet,
+    },
   };
 }
 

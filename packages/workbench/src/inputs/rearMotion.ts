@@ -8,6 +8,9 @@ import { rearKinematics, wheelTravel } from './travel.ts';
 /** Of a rear by whichever of its travel is known; what cannot move is told with its place. */
 export function rearMotion(desk: Desk, radius: number, strokeMax: number): RearMotion {
   const { travel, shock } = desk.job.machine.rear;
+  if ('earlierLeverage' in travel && travel.earlierLeverage !== undefined) {
+    desk.take.known('machine.rear.travel.earlierLeverage', travel.earlierLeverage, 'ratio');
+  }
   if (travel.kind === 'direct' || travel.kind === 'linkage') {
     return pointsMotion(desk, travel, radius, strokeMax) ?? told;
   }

@@ -1,22 +1,8 @@
 import type { DeadCentre } from '@sagwright/model/rear/deadCentres';
-import type { HardPointsSI, PartName } from '@sagwright/model/rear/hardPoints';
+import type { HardPointsSI } from '@sagwright/model/rear/hardPoints';
 import type { LocksUp, RearSurvey } from '@sagwright/model/rear/survey';
 import { type Desk, impossible } from './desk.ts';
-
-const PATH = 'machine.rear.travel';
-
-/** The field of each part. */
-const fields: Readonly<Record<PartName, string>> = {
-  axle: 'machine.rear.tyre.radius',
-  pivot: 'machine.rear.pivot',
-  'arm eye': `${PATH}.armEye`,
-  'frame eye': `${PATH}.frameEye`,
-  'rocker pivot': `${PATH}.rocker.pivot`,
-  'link pin': `${PATH}.rocker.pin`,
-  'link end': `${PATH}.linkEnd`,
-  'rocker eye': `${PATH}.rockerEye`,
-  'far eye': `${PATH}.farEye`,
-};
+import { partPaths } from './partFields.ts';
 
 /** What each dead centre looks like on the machine. */
 const stops: Readonly<Record<DeadCentre, string>> = {
@@ -43,13 +29,13 @@ function causeOf(survey: Stuck, points: HardPointsSI, strokeMax: number): Cause 
   switch (survey.kind) {
     case 'pivot behind':
       return {
-        path: fields.pivot,
+        path: partPaths.pivot,
         message: `Swingarm pivot: ${mm(survey.pivotX)} ahead of the rear axle; it must lie ahead of it. x counts forward from the axle.`,
       };
     case 'same place': {
       const [one, other] = survey.parts;
       return {
-        path: fields[one === 'axle' ? other : one],
+        path: partPaths[one === 'axle' ? other : one],
         message: `Hard points: ${one} and ${other} stand at one place; they must stand apart. Read both again.`,
       };
     }
@@ -82,16 +68,16 @@ function lockUpOf(survey: LocksUp, points: HardPointsSI, strokeMax: number): Cau
   const isLink = tooShort.part === 'link';
   const part = isLink ? 'link' : "rocker's arm to the link";
   return {
-    path: fields[isLink ? 'link end' : 'link pin'],
+    path: partPaths[isLink ? 'link end' : 'link pin'],
     message: `${where} The ${part} is too short by ${mm(tooShort.by)} for it, all else as read. Read its ends again.`,
   };
 }
 
 /** The field to look at first where parts line up so. */
 function suspectOf({ kind }: HardPointsSI, by: DeadCentre): string {
-  if (by === 'arm upright') return fields.pivot;
-  if (by === 'damper over centre') return fields[kind === 'direct' ? 'frame eye' : 'rocker eye'];
-  return fields['link pin'];
+  if (by === 'arm upright') return partPaths.pivot;
+  if (by === 'damper over centre') return partPaths[kind === 'direct' ? 'frame eye' : 'rocker eye'];
+  return partPaths['link pin'];
 }
 
 function mm(length: number): string {

@@ -1,10 +1,8 @@
 import { fitTaped, type TapedFit } from '@sagwright/model/rear/tapedFit';
-import { HALF_WIDTH_90 } from '@sagwright/model/uncertainty/spread';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Travel } from '@sagwright/records/schema/machine';
-import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
-import { differenceToSI } from '@sagwright/records/units';
-import { defaultWidth } from './widths.ts';
+import { siOf } from '@sagwright/records/schema/quantity';
+import { tapeDeviation } from './tapeDeviation.ts';
 
 type Taped = Extract<Travel, { kind: 'taped' }>;
 
@@ -28,16 +26,7 @@ function tapeFitted({ points }: Taped): FittedTape {
   const length = rising.map(([, point]) => siOf(point.shock));
   const slope = (length.at(-1)! - length[0]!) / (wheel.at(-1)! - wheel[0]!);
   const weight = rising.map(
-    ([, point]) => 1 / (deviation(point.shock) ** 2 + (slope * deviation(point.wheel)) ** 2),
+    ([, point]) => 1 / (tapeDeviation(point.shock) ** 2 + (slope * tapeDeviation(point.wheel)) ** 2),
   );
   return { ids: rising.map(([id]) => id), wheel, fit: fitTaped(wheel, length, weight) };
-}
-
-function deviation(typed: Quantity<'length'>): number {
-  const width = typed.plusMinus ?? defaultWidth('tape', typed.origin);
-  const half =
-    width.unit === '%'
-      ? (Math.abs(siOf(typed)) * width.value) / 100
-      : differenceToSI(width.value, width.unit);
-  return Math.max(half, 1e-5) / HALF_WIDTH_90;
 }

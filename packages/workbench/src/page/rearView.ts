@@ -67,7 +67,7 @@ export function rearView(planned: JobPlan, load: string | null, units: Units): R
     steps: motion.along.map((step) => ratioView(step, units)),
     rests: motion.rests.map((rest) => ({ load: rest.loadCase, ...ratioView(rest, units) })),
     parts: partsView(planned, load, units),
-    sentences: rearMotionSentences(motion, planned.inputs, units),
+    sentences: rearMotionSentences(motion, planned, units),
   };
 }
 

@@ -3,21 +3,21 @@ import { readAt, type Standing } from '../why/standing.ts';
 import type { EarlierDocument } from './rearMotionDocument.ts';
 
 /**
- * The leverage that was known before the hard points, against theirs over the whole travel: wheel travel / stroke. Their ± are
+ * The leverage that was known before rows or hard points, against theirs over the whole travel: wheel travel / stroke. Their ± are
  * of different readings, so that of the difference is √(a² + b²). `alone` is the machine as found; null where it has no rest, or nothing was kept.
  */
 export function earlierLeverage({ inputs }: JobPlan, alone: Standing | null): EarlierDocument | null {
   const kept = inputs.figures.get('machine.rear.travel.earlierLeverage');
   if (kept === undefined || alone === null) return null;
-  const { value: byPoints } = readAt(
+  const { value: now } = readAt(
     alone,
     ({ machine, rearTravelMax }) => rearTravelMax / machine.rear.strokeMax,
   );
-  const value = byPoints.value - kept.value;
-  const plusMinus = Math.hypot(byPoints.plusMinus ?? 0, kept.halfWidth);
+  const value = now.value - kept.value;
+  const plusMinus = Math.hypot(now.plusMinus ?? 0, kept.halfWidth);
   return {
     leverage: { value: kept.value, plusMinus: kept.halfWidth },
-    byPoints,
+    now,
     difference: { value, plusMinus },
     verdict: Math.abs(value) <= plusMinus ? 'agrees' : 'differs',
   };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type JobPlan, planJob } from '../path.ts';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
 import { rearMotionOf } from './rearMotion.ts';
+import type { EarlierSurveyDocument, RearMotionDocument } from './rearMotionDocument.ts';
 
 const mm = (value: number, plusMinus?: number): object =>
   plusMinus === undefined
@@ -80,10 +81,10 @@ describe('A leverage that was known before the hard points', () => {
   const whole = (): number => rearMotionOf(plan(...points())).along.at(-1)!.travel / 0.069;
 
   test('is held against their whole travel, and what tells them apart is the ± of both', () => {
-    const { byPoints, difference } = earlier(known(1.5, 0.04));
-    expect(byPoints.value).toBeCloseTo(whole(), 9);
+    const { now, difference } = earlier(known(1.5, 0.04));
+    expect(now.value).toBeCloseTo(whole(), 9);
     expect(difference.value).toBeCloseTo(whole() - 1.5, 9);
-    expect(difference.plusMinus!).toBeCloseTo(Math.sqrt(byPoints.plusMinus! ** 2 + 0.04 ** 2), 9);
+    expect(difference.plusMinus!).toBeCloseTo(Math.sqrt(now.plusMinus! ** 2 + 0.04 ** 2), 9);
   });
 
   test('agrees where the difference is within that, and differs where it is not', () => {
@@ -100,6 +101,72 @@ describe('A leverage that was known before the hard points', () => {
     expect(without.earlier).toBeNull();
     expect({ ...kept, earlier: null }).toEqual(without);
   });
+});
+
+describe('A table that was known before the hard points', () => {
+  const path = 'machine.rear.travel.earlierSurvey';
+  const bare = (): RearMotionDocument => rearMotionOf(plan(...points()));
+  /** Wheel and shock as the points have them, every tenth of the travel, read from another zero. */
+  const rows = (zero: number, off: readonly number[] = []): readonly (readonly [number, number])[] =>
+    bare()
+      .along.slice(1, 9)
+      .map(({ travel, stroke }, i) => [travel * 1000 - zero, 367 - stroke * 1000 + (off[i] ?? 0)]);
+  const kept = (all: readonly (readonly [number, number])[]): Change => [
+    path,
+    Object.fromEntries(
+      all.map(([wheel, shock], order) => [`s${order}`, { order, wheel: mm(wheel, 1), shock: mm(shock, 1) }]),
+    ),
+  ];
+  const survey = (...changes: readonly Change[]): EarlierSurveyDocument =>
+    rearMotionOf(plan(...points(), ...changes)).earlierSurvey!;
+
+  test('of the same machine agrees in every row, and tells from where its wheel was counted', () => {
+    const told = survey(kept(rows(3)));
+    expect(told.worst).toBeNull();
+    expect(told.zero.value).toBeCloseTo(0.003, 6);
+    for (const { difference, verdict } of told.rows) {
+      expect(Math.abs(difference.value)).toBeLessThan(1e-6);
+      expect(verdict).toBe('agrees');
+    }
+  });
+
+  test('names the row that is furthest off, in its own ±', () => {
+    const told = survey(kept(rows(0, [0, 0, 0, 0, 6, 0, 0, 0])));
+    expect(told.worst).toBe('s4');
+    expect(told.rows.filter(({ verdict }) => verdict === 'differs').map(({ id }) => id)).toEqual(['s4']);
+    // The zero follows by about an eighth of it.
+    expect(told.rows[4]!.difference.value).toBeGreaterThan(0.0045);
+    expect(told.rows[4]!.difference.value).toBeLessThan(0.006);
+  });
+
+  test('has of each row what its own ± and that of the points leave once the zero has followed', () => {
+    // With every figure of the machine exact only the rows' own is left: two like rows at about one ratio halve what they share.
+    const [first, second] = rows(0).slice(3, 5);
+    const [one, other] = survey(kept([first!, second!])).rows;
+    expect(one!.difference.value).toBeCloseTo(-other!.difference.value, 5);
+    expect(one!.shock.plusMinus!).toBeGreaterThan(0.001);
+    expect(one!.difference.plusMinus!).toBeLessThan(
+      Math.hypot(one!.shock.plusMinus!, one!.byPoints.plusMinus!),
+    );
+  });
+
+  test('needs two rows, since the zero uses one up; and moves nothing else', () => {
+    expect(rearMotionOf(plan(...points(), kept(rows(0).slice(2, 3)))).earlierSurvey).toBeNull();
+    const all = rearMotionOf(plan(...points(), kept(rows(0))));
+    expect({ ...all, earlierSurvey: null }).toEqual(bare());
+  });
+});
+
+test('a ratio kept beside rows is held against them as beside points', () => {
+  const taped = [0, 15, 30, 45, 60, 75].map((wheel, order) => [
+    `p${order}`,
+    { order, wheel: mm(wheel), shock: mm(320 - 0.9 * wheel) },
+  ]);
+  const earlierLeverage = { value: 1.4, unit: 'wheel/shock' };
+  const travel = { kind: 'taped', points: Object.fromEntries(taped), earlierLeverage };
+  const { earlier } = rearMotionOf(plan(['machine.rear.travel', travel]));
+  expect(earlier!.now.value).toBeCloseTo(1 / 0.9, 9);
+  expect(earlier!.verdict).toBe('differs');
 });
 
 describe('Squat', () => {

@@ -11,6 +11,8 @@ import { armAngleAt, inverted, motionRatioAt, type RearFigure, rearFigure } from
 import { readAt, type Standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
 import { earlierLeverage } from './earlierLeverage.ts';
+import { earlierSurvey } from './earlierSurvey.ts';
+import { pointTapeOf } from './pointTape.ts';
 import type { RearMotionDocument, RearRestDocument, TravelDocument } from './rearMotionDocument.ts';
 
 /** Steps of the travel that are told: enough to draw a curve by. */
@@ -32,6 +34,8 @@ export function rearMotionOf(planned: JobPlan): RearMotionDocument {
     referenceTravel: rear.referenceTravel,
     link: isHardPoints(rear.kinematics) ? linkForce(rear.kinematics) : null,
     earlier: earlierLeverage(planned, alone),
+    earlierSurvey: earlierSurvey(planned, alone),
+    tape: pointTapeOf(planned),
     along: Array.from({ length: STEPS + 1 }, (_, i) => travelDocument(planned, alone, travelMax, i / STEPS)),
     tightest:
       drive === null || drive.kind === 'shaft' ? null : tightestDrive(rear, travelMax, drive.frontSprocket),

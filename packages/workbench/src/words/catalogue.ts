@@ -16,6 +16,7 @@ import {
 } from './english/reasons.ts';
 import { settings } from './english/settings.ts';
 import { suggestion } from './english/suggestion.ts';
+import { lengthNames, placeNames } from './english/tape.ts';
 import { notToBeHad, origins, why, whyNot, whyPlace } from './english/why.ts';
 
 /**
@@ -40,6 +41,7 @@ export const words = {
   verdicts,
   suggestion,
   rearMotion,
+  tape: { lengths: lengthNames, places: placeNames },
   fork,
   limits,
   settings,

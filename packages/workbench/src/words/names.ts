@@ -1,4 +1,5 @@
 import type { JobDocument } from '@sagwright/records/schema';
+import type { PointLength } from '@sagwright/records/schema/pointTape';
 import type { Strut } from '../inputs/sides.ts';
 import { words } from './catalogue.ts';
 
@@ -45,9 +46,27 @@ function nameIn(job: JobDocument, list: string, id: string): string {
       return springName(job, id);
     case 'loadCases':
       return loadName(job, id);
+    case 'tape':
+      return tapeName(job, id);
     case 'things':
       return words.quoted(job.things[id]?.name ?? id);
     default:
       return words.settings.strut[id as Strut] ?? id;
   }
+}
+
+/** "from pivot to arm eye" */
+function tapeName({ machine }: JobDocument, id: string): string {
+  const { travel } = machine.rear;
+  const tape: Readonly<Record<string, PointLength>> =
+    'tape' in travel && travel.tape !== undefined ? travel.tape : {};
+  const each = tape[id];
+  return each === undefined ? id : lengthName(each);
+}
+
+/** What a length of the tape goes from and to. */
+export function lengthName(each: PointLength): string {
+  return each.kind === 'between'
+    ? words.tape.lengths.between(each.from, each.to)
+    : words.tape.lengths[each.kind](each.of);
 }

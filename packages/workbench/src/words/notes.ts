@@ -24,6 +24,7 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'travel carried on':
     case 'points beyond shock':
     case 'sideways not known':
+    case 'places only looked for':
     case 'drive without pivot':
     case 'one diameter for bore and seal':
     case 'spring volume not known':

@@ -116,6 +116,7 @@ test('every note has its words', () => {
     'taped point left out': 'machine.rear.travel.points.p3',
     'points beyond shock': 'machine.rear.travel',
     'sideways not known': 'machine.rear.travel.sideways',
+    'places only looked for': 'machine.rear.travel.tape',
     'drive without pivot': 'machine.rear.drive',
     'one diameter for bore and seal': 'machine.front.fork.air',
     'spring volume not known': 'machine.front.fork.air',

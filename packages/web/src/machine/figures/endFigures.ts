@@ -7,7 +7,7 @@ import { type Figure, type FigureGroup, type FigurePart, quantity, together } fr
 import { airPart, frontTravelPart, legsPart, stackPart } from './forkFigures.ts';
 import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
-import { drivePart, pointFigures } from './pointFigures.ts';
+import { drivePart, earlierPart, pointFigures, tapeParts, travelColumns } from './pointFigures.ts';
 import { rubberPart } from './rubberFigures.ts';
 import { airFigures, lengthAdjusterFigures } from './shockFigures.ts';
 
@@ -22,6 +22,8 @@ export function rearGroup(job: JobDocument): FigureGroup {
     title: groups.rear,
     parts: [
       { title: words.travel, figures: travelFigures(travel) },
+      ...tapeParts(travel),
+      ...earlierPart(travel),
       ...drivePart(drive),
       {
         title: words.rear,
@@ -60,10 +62,6 @@ export function frontGroup(job: JobDocument): FigureGroup {
 
 function travelFigures(travel: Travel): readonly Figure[] {
   const path = 'machine.rear.travel';
-  const columns = [
-    { name: 'wheel', label: words.wheel, bound: 'wheelTravel', reading: 'tape' },
-    { name: 'shock', label: words.shockLength, bound: 'shockLength', reading: 'tape' },
-  ] as const;
   const kind: Figure = {
     kind: 'choice',
     path: `${path}.kind`,
@@ -80,12 +78,26 @@ function travelFigures(travel: Travel): readonly Figure[] {
     case 'table':
       return [
         kind,
-        { kind: 'rows', path: `${path}.rows`, label: words.rows, columns, least: 3, held: 'list' },
+        {
+          kind: 'rows',
+          path: `${path}.rows`,
+          label: words.rows,
+          columns: travelColumns,
+          least: 3,
+          held: 'list',
+        },
       ];
     case 'taped':
       return [
         kind,
-        { kind: 'rows', path: `${path}.points`, label: words.rows, columns, least: 3, held: 'members' },
+        {
+          kind: 'rows',
+          path: `${path}.points`,
+          label: words.rows,
+          columns: travelColumns,
+          least: 3,
+          held: 'members',
+        },
       ];
     case 'direct':
       return [kind, ...pointFigures(['armEye', 'frameEye'])];

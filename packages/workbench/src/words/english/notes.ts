@@ -17,6 +17,8 @@ export const notes = {
     'Hard points: where they were read the eyes stand where the shock does not reach. With the shock off that may be so; else read them again.',
   'sideways not known': () =>
     'Hard points: whether the shock leans sideways is not known; it is taken to stand in the plane of the wheel.',
+  'places only looked for': () =>
+    'Hard points by tape: places without a ± only tell where each part was looked for, to tell it from its mirrored place; the lengths say where it is.',
   'drive without pivot': () =>
     'Final drive: no squat and no tightest point without the place of the swingarm pivot.',
   'one diameter for bore and seal': () =>

@@ -21,11 +21,28 @@ export const rearMotion = {
     pushes: 'The link is pushed as the shock is pressed.',
   },
   earlier: {
-    agrees: (leverage: string, byPoints: string) =>
-      `The leverage known before, ${leverage}, agrees with the hard points over the whole travel, ${byPoints}.`,
-    differs: (leverage: string, byPoints: string, difference: string) =>
-      `The leverage known before, ${leverage}, is not that of the hard points over the whole travel, ${byPoints}: they are ${difference} apart, more than both ±. One of the readings is wrong; worked with: the points.`,
+    agrees: (leverage: string, now: string) =>
+      `The leverage known before, ${leverage}, agrees with what is worked with over the whole travel, ${now}.`,
+    differs: (leverage: string, now: string, difference: string) =>
+      `The leverage known before, ${leverage}, is not what is worked with over the whole travel, ${now}: they are ${difference} apart, more than both ±. One of the readings is wrong.`,
   },
+  survey: {
+    zero: (zero: string) => `Its wheel reading counts from ${zero} of travel by the hard points.`,
+    agrees: (rows: number) =>
+      `The ${rows} rows known before agree with the hard points, each within the ± of both.`,
+    differs: (count: number, rows: number, wheel: string, difference: string) =>
+      `Of ${rows} rows known before ${count} ${count === 1 ? 'does' : 'do'} not agree with the hard points; furthest off in its ±: wheel ${wheel}, shock ${difference} against the points. Worked with: the points.`,
+  },
+  tape: {
+    /** `spare` readings more than are needed. */
+    agrees: (lengths: number, spare: number) =>
+      spare === 0
+        ? `The hard points come of ${lengths} lengths, none of them spare: a slip in one would not show.`
+        : `The hard points come of ${lengths} lengths, ${spare} more than needed, which bear each other out.`,
+    differs: (count: number, name: string, off: string) =>
+      `${count} of the taped lengths ${count === 1 ? 'is' : 'are'} not borne out by the others; furthest off in its ±: ${name}, ${off} against the points. Tape it again.`,
+  },
+  verdicts: { agrees: 'agrees', differs: 'differs', 'not checked': 'nothing checks it' },
   tightest: (kind: 'chain' | 'belt', distance: string, travel: string) =>
     `The ${kind} is tightest at ${travel} of wheel travel, sprocket to axle ${distance}: set its slack there.`,
   squat:
