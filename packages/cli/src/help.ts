@@ -8,6 +8,7 @@ const program = `sagwright: set-up for a loaded motorcycle, every number with it
   sagwright plan my-job.json --units imperial
   sagwright plan my-job.json --json > plan.json
   sagwright why collar my-job.json    where a number comes from
+  sagwright tape linkage              which lengths give the hard points
   sagwright open my-job.json          the same on a page, drawn and live
 
 A job file holds what was read from one machine: docs/job-file.md. "-" reads it
@@ -62,6 +63,17 @@ inputs: value, ±, where it was read, and its part in the figure's ±.
 Exit code: 0 told · 1 not to be had · 2 not understood · 3 problems
 `;
 
+const tape = `sagwright tape KIND or FILE: which lengths give a rear's hard points.
+
+  sagwright tape direct         a shock between swingarm and frame
+  sagwright tape linkage        a shock worked by rocker and link
+  sagwright tape my-job.json
+      Which of them the job has, the hard points that they give, each with its ±,
+      and what every length says against the others.
+
+Exit code: 0 told · 1 no hard points in this job · 2 not understood · 3 problems
+`;
+
 const newJob = `sagwright new [FILE]: asks its way to a first job file.
 Eight entries: who and what rides, and what is read at the rear. What a job
 cannot leave out beside them comes with a usual figure, a wide ± and its reason.
@@ -94,6 +106,7 @@ const commands: ReadonlyMap<string, string> = new Map([
   ['plan', plan],
   ['check', check],
   ['why', why],
+  ['tape', tape],
   ['new', newJob],
   ['open', open],
 ]);

@@ -4,6 +4,7 @@ import { helpFor, version } from './help.ts';
 import { newJob } from './new/new.ts';
 import { open } from './open/open.ts';
 import { plan } from './plan/plan.ts';
+import { tape } from './tape/tape.ts';
 import { type Output, outputTo } from './terminal/output.ts';
 import { isMisused, type Misused } from './usage.ts';
 import { why } from './why/why.ts';
@@ -14,6 +15,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['plan', plan],
   ['check', check],
   ['why', why],
+  ['tape', tape],
   ['new', newJob],
   ['open', open],
 ]);

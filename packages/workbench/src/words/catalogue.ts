@@ -16,7 +16,7 @@ import {
 } from './english/reasons.ts';
 import { settings } from './english/settings.ts';
 import { suggestion } from './english/suggestion.ts';
-import { lengthNames, placeNames } from './english/tape.ts';
+import { lengthNames, placeNames, tapeGuide } from './english/tape.ts';
 import { notToBeHad, origins, why, whyNot, whyPlace } from './english/why.ts';
 
 /**
@@ -41,7 +41,7 @@ export const words = {
   verdicts,
   suggestion,
   rearMotion,
-  tape: { lengths: lengthNames, places: placeNames },
+  tape: { lengths: lengthNames, places: placeNames, guide: tapeGuide },
   fork,
   limits,
   settings,

@@ -1,3 +1,4 @@
+import type { ToTape } from '@sagwright/model/rear/tape';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
 import type { Strut } from '../inputs/sides.ts';
@@ -65,7 +66,7 @@ function tapeName({ machine }: JobDocument, id: string): string {
 }
 
 /** What a length of the tape goes from and to. */
-export function lengthName(each: PointLength): string {
+export function lengthName(each: PointLength | ToTape): string {
   return each.kind === 'between'
     ? words.tape.lengths.between(each.from, each.to)
     : words.tape.lengths[each.kind](each.of);
