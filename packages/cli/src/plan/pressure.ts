@@ -1,7 +1,13 @@
-import { formatFigureNumber, formatNumber, formatRange, unitOf } from '@sagwright/workbench/format/format';
+import { formatNumber, unitOf } from '@sagwright/workbench/format/format';
 import type { PressureDocument } from '@sagwright/workbench/shock/document';
-import { pressureNotes, pressureReachWords } from '@sagwright/workbench/shock/words';
+import {
+  pressureBandWords,
+  pressureNotes,
+  pressureReachWords,
+  wantedPressureWords,
+} from '@sagwright/workbench/shock/words';
 import { shock as say } from '@sagwright/workbench/words/english/shock';
+import { springName } from '@sagwright/workbench/words/names';
 import { type Column, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, inView, nameOf, type Page, plannedCell } from './page.ts';
@@ -20,8 +26,11 @@ export function pressureLines(page: Page): readonly string[] {
   });
   if (rows.length === 0) return [];
   const isPlanned = rows.some(({ pressure }) => pressure.isPlanned);
+  const beside = isPlanned
+    ? say.pressure.planned
+    : say.pressure.instead(springName(page.planned.job, spring!.id));
   return [
-    ...heading(page, say.pressure.title, isPlanned ? say.pressure.planned : say.pressure.instead),
+    ...heading(page, say.pressure.title, beside),
     ...table(columns(page, isPlanned), rows, page.width, page.paint),
     ...pressureNotes(page.planned, page.units).flatMap((note) => wrap(note, page.width, '  ', '  ')),
   ];
@@ -40,8 +49,8 @@ function columns(page: Page, isPlanned: boolean): readonly Column<Row>[] {
   });
   return [
     { head: ['', ''], align: 'left', cell: ({ id }) => nameOf(page, id) },
-    right(head.wanted, unit, ({ aim }) => formatFigureNumber(aim, 'pressure', units)),
-    right(head.band, unit, ({ least, most }) => formatRange(least, most, 'pressure', units)),
+    right(`${head.wanted},`, unit, ({ aim }) => wantedPressureWords(aim, units)),
+    right(head.band, head.bandBelow, (pressure) => pressureBandWords(pressure, units)),
     right('set,', head.fullyOut, ({ set }) => number(set.fullyOut)),
     ...(isPlanned
       ? [
@@ -49,6 +58,10 @@ function columns(page: Page, isPlanned: boolean): readonly Column<Row>[] {
           right('or', head.laden, ({ set }) => number(set.laden)),
         ]
       : []),
-    { head: ['', ''], align: 'left', cell: ({ pressure }) => pressureReachWords(pressure, units) },
+    {
+      head: ['', say.pressure.reach],
+      align: 'left',
+      cell: ({ pressure }) => pressureReachWords(pressure, units),
+    },
   ];
 }

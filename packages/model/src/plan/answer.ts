@@ -127,9 +127,11 @@ export interface PlannedPressure {
   readonly set: number;
   /** Nothing else sets this end: what is planned stands on this pressure. */
   readonly isPlanned: boolean;
+  /** What the aim's ± is made of, greatest first. */
+  readonly contributions: readonly Contribution[];
 }
 
-/** How far an adjuster gets with a load; lengths [m] along it. `left` to its tightest; `nearest` step less aim. */
+/** How far an adjuster gets with a load; lengths [m] along it, for a pressure [Pa]. `left` to its tightest; `nearest` step less aim. */
 export type Reach =
   | { readonly kind: 'reached'; readonly left: number }
   | { readonly kind: 'at the edge'; readonly short: number; readonly past: 'tightest' | 'loosest' }
@@ -187,6 +189,10 @@ export type ReasonCode =
   | 'between steps'
   | 'no spring wanted'
   | 'no adjuster'
+  | 'pressure reaches'
+  | 'pressure only at the edge'
+  | 'pressure past its most'
+  | 'pressure past its least'
   | 'target outside travel'
   | 'no rest'
   | 'rests elsewhere'
@@ -234,4 +240,12 @@ export type Remedy =
       readonly most: number;
       readonly freeLength: number | null;
     }
-  | { readonly kind: 'other damper'; readonly moreRange: number; readonly spring: string };
+  | { readonly kind: 'other damper'; readonly moreRange: number; readonly spring: string }
+  /** Where a pressure sets the end: a coil beside the air [N/m], and pressures that the unit would have to hold, gauge [Pa]. */
+  | { readonly kind: 'other coil'; readonly least: number; readonly most: number }
+  | {
+      readonly kind: 'other pressures';
+      readonly least: number;
+      readonly most: number;
+      readonly spring: string;
+    };

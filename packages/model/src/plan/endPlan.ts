@@ -1,18 +1,18 @@
 import { springAt } from '../springs/spring.ts';
 import { GRAVITY, type MachineSI } from '../statics/machine.ts';
-import { type Parameters, parameter, parametersOf, putOn, setParameter } from '../statics/parameters.ts';
+import { type Parameters, parametersOf, putOn } from '../statics/parameters.ts';
 import { type EndName, prepare } from '../statics/prepared.ts';
 import { type Direction, directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import { settingNear } from './adjuster.ts';
-import type { EndPlan, PlanCell, Planned, PlannedPressure, Reach, SpringPlan } from './answer.ts';
+import type { EndPlan, PlanCell, Planned, PlannedPressure, SpringPlan } from './answer.ts';
 import { type Demand, preloadFor } from './demand.ts';
 import { positionSpread } from './positionSpread.ts';
-import { plannedPressure } from './pressure.ts';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
 import { reachOf } from './reach.ts';
 import { reasonsOf } from './reasons.ts';
 import { atSetting, type Fitted } from './setting.ts';
+import { atPressure, springPressure } from './springPressure.ts';
 import { suggestionOf } from './suggestion.ts';
 import { type WantedLoad, wantedOf } from './wantedLoad.ts';
 
@@ -64,6 +64,7 @@ function springPlan(
   const fitted = fit(question.machine, name, choice);
   const own = directionsOf(fitted.parameters, choice.inputs);
   const alone = directionsOf(fitted.parameters, mergeInputs(inputs, choice.inputs));
+  const pressureOf = springPressure(fitted, question, inputs);
   const cells = question.loadCases.map((loadCase): PlanCell => {
     if (refused.has(loadCase.id)) return { kind: 'refused', loadCase: loadCase.id };
     const want = wanted.get(loadCase.id)!;
@@ -74,7 +75,8 @@ function springPlan(
     if (want.kind === 'no rest') return { kind: 'no rest', loadCase: loadCase.id, residual: want.residual };
     if (want.kind === 'not wanted') return { kind: 'not wanted', loadCase: loadCase.id };
     const directions = withLoad(fitted.parameters, alone, loadCase.inputs);
-    const cell = plannedCell(fitted, question[name], loadCase, want, own, directions, alone);
+    const pressure = pressureOf?.(want) ?? null;
+    const cell = plannedCell(fitted, question[name], loadCase, want, own, directions, alone, pressure);
     return { kind: 'planned', loadCase: loadCase.id, cell };
   });
   const judged = reasonsOf(choice, question[name], question.loadCases, cells);
@@ -126,32 +128,13 @@ function plannedCell(
   own: readonly Direction[],
   directions: readonly Direction[],
   alone: readonly Direction[],
+  pressure: PlannedPressure | null,
 ): Planned {
   const { choice, parameters, prepared, name } = fitted;
-  const pressure = pressureOf(fitted, end, want, alone);
   const wanted = { low: want.low.travel, aim: want.aim.travel, high: want.high.travel };
   const preload = preloadFor(choice.spring, want.aim);
-  const count = fitted.preloads.length;
-  const asFound = end.found === null ? choice.preloadAtZero : choice.preloadAtZero + end.found[0]!;
-  const settle = (preloads: readonly number[], setting: Planned['setting']): Planned['set'] =>
-    atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions, alone);
   if (preload === null || end.adjuster === null) {
-    const isBare = preload === null && choice.spring.kind !== 'none';
-    const reach: Reach = { kind: isBare ? 'no spring wanted' : 'no adjuster' };
-    const stays =
-      end.found?.map((position) => choice.preloadAtZero + position) ??
-      Array.from({ length: count }, () => asFound);
-    return {
-      wanted,
-      preload: preload === null ? null : { value: preload, plusMinus: null },
-      preloadBothAtTarget: null,
-      positions: null,
-      reach,
-      ...(pressure !== null && { pressure }),
-      setting: null,
-      set: atPressure(fitted, pressure, () => settle(stays, null)),
-      contributions: [],
-    };
+    return asItStands(fitted, end, loadCase, want, directions, alone, pressure);
   }
   const spread = positionSpread(parameters, prepared, name, want.aim, want.slopes, own);
   const aim = preload - choice.preloadAtZero;
@@ -159,7 +142,7 @@ function plannedCell(
   const tightest = (preloadFor(choice.spring, want.low) ?? preload) - choice.preloadAtZero;
   const origin = choice.fitted && end.found !== null ? end.found[0]! : 0;
   const setting = settingNear(end.adjuster, aim, origin);
-  const set = choice.preloadAtZero + setting.position;
+  const preloads = fitted.preloads.map(() => choice.preloadAtZero + setting.position);
   return {
     wanted,
     preload: { value: preload, plusMinus: spread.plusMinus },
@@ -168,46 +151,40 @@ function plannedCell(
     reach: reachOf(end.adjuster, loosest, aim, tightest, origin),
     ...(pressure !== null && { pressure }),
     setting,
-    set: settle(
-      Array.from({ length: count }, () => set),
-      setting,
-    ),
+    set: atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions, alone),
     contributions: spread.contributions,
   };
 }
 
-/**
- * The pressure that answers the load with the coil as it stands: where a collar sets the coil too, that of the fitted spring as
- * found; null where no air is set, or nobody read where the collar stands.
- */
-function pressureOf(
+/** Where no preload is set, or no spring is wanted: the coil stays where it was found, on the planned pressure if that sets the end. */
+function asItStands(
   fitted: Fitted,
   end: EndQuestion,
+  loadCase: LoadCaseSI,
   want: Extract<WantedLoad, { kind: 'wanted' }>,
   directions: readonly Direction[],
-): PlannedPressure | null {
-  const { choice, parameters, prepared, name, preloads } = fitted;
-  if (end.pressure === undefined) return null;
-  const isPlanned = end.adjuster === null;
-  if (!isPlanned && (!choice.fitted || end.found === null)) return null;
-  for (const [i, index] of preloads.entries())
-    setParameter(parameters, index, choice.preloadAtZero + (end.found?.[i] ?? 0));
-  return plannedPressure(parameters, prepared, name, end.pressure, want, directions, isPlanned);
-}
-
-/** What `settle` finds with the planned pressure in every strut; the struts are then as before. */
-function atPressure<T>(
-  { parameters, name, preloads }: Fitted,
+  alone: readonly Direction[],
   pressure: PlannedPressure | null,
-  settle: () => T,
-): T {
-  if (pressure === null) return settle();
-  const valves = preloads.map((_, i) => parameters.indexOf.get(`${name}.struts.${i}.air.pressure`)!);
-  const found = valves.map((index) => parameter(parameters, index));
-  for (const index of valves) setParameter(parameters, index, pressure.set);
-  const settled = settle();
-  for (const [i, index] of valves.entries()) setParameter(parameters, index, found[i]!);
-  return settled;
+): Planned {
+  const { choice } = fitted;
+  const preload = preloadFor(choice.spring, want.aim);
+  const isBare = preload === null && choice.spring.kind !== 'none' && !pressure?.isPlanned;
+  const preloads = fitted.preloads.map((_, i) => choice.preloadAtZero + (end.found?.[i] ?? 0));
+  const settle = (acting: readonly Direction[], onItsOwn: readonly Direction[]): Planned['set'] =>
+    atSetting(fitted, end, loadCase.load, preloads, null, want.aim.state, acting, onItsOwn);
+  return {
+    wanted: { low: want.low.travel, aim: want.aim.travel, high: want.high.travel },
+    preload: preload === null ? null : { value: preload, plusMinus: null },
+    preloadBothAtTarget: null,
+    positions: null,
+    reach: { kind: isBare ? 'no spring wanted' : 'no adjuster' },
+    ...(pressure !== null && { pressure }),
+    setting: null,
+    set: pressure?.isPlanned
+      ? atPressure(fitted, end, pressure, directions, alone, settle)
+      : settle(directions, alone),
+    contributions: [],
+  };
 }
 
 /** The load that is ridden most and wants something of this end. */

@@ -65,7 +65,8 @@ function ownSlope(
   return slope;
 }
 
-function spreadOf(
+/** The ± of a sum of parts, and what it is made of, greatest first. */
+export function spreadOf(
   parts: readonly { readonly input: UncertainInput; readonly slope: number }[],
 ): PositionSpread {
   let variance = 0;

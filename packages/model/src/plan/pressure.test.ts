@@ -32,7 +32,7 @@ describe('The pressure that answers a demand', () => {
   test('by hand: no coil, 1000 N on 10 cm² at a stroke that halves 200 ml', () => {
     const alone: StrutSI = { ...strut, spring: { kind: 'none' } };
     // Derived: at V = 100 ml the air must stand 1000 N/1e-3 m² = 1 MPa above the atmosphere; fully out, at 200 ml, at half of that absolute.
-    const pressure = pressureFor(alone, askedOfCoil(alone, 1000, 0.1), 0.1);
+    const pressure = pressureFor([alone], askedOfCoil(alone, 1000, 0.1), 0.1);
     expect(pressure).toBeCloseTo((1e6 + ATMOSPHERE) / 2, 6);
     expect(gaugeAt(alone.air!, pressure, 0.1)).toBeCloseTo(1e6, 6);
   });
@@ -45,7 +45,7 @@ describe('The pressure that answers a demand', () => {
         fc.double({ min: 1e5, max: 1e6, noNaN: true }),
         (wanted, stroke, before) => {
           const found = { ...strut, air: { ...strut.air!, pressure: before } };
-          const pressure = pressureFor(found, askedOfCoil(found, wanted, stroke), stroke);
+          const pressure = pressureFor([found], askedOfCoil(found, wanted, stroke), stroke);
           expect(force({ ...found, air: { ...found.air, pressure } }, stroke)).toBeCloseTo(wanted, 6);
         },
       ),
@@ -60,7 +60,9 @@ describe('The pressure that answers a demand', () => {
         fc.double({ min: 0, max: 0.1, noNaN: true }),
         (more, stroke) => {
           const tighter = { ...strut, preload: strut.preload + more };
-          expect(pressureFor(tighter, 2000, stroke)).toBeLessThanOrEqual(pressureFor(strut, 2000, stroke));
+          expect(pressureFor([tighter], 2000, stroke)).toBeLessThanOrEqual(
+            pressureFor([strut], 2000, stroke),
+          );
         },
       ),
       { seed: 32 },
@@ -69,6 +71,6 @@ describe('The pressure that answers a demand', () => {
 
   test('a strut without air has none: a broken contract', () => {
     const { air: _, ...bare } = strut;
-    expect(() => pressureFor(bare, 100, 0.01)).toThrow(RangeError);
+    expect(() => pressureFor([bare], 100, 0.01)).toThrow(RangeError);
   });
 });

@@ -4,27 +4,31 @@ import { springAt } from '../springs/spring.ts';
 import { ATMOSPHERE } from '../statics/machine.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
-import { type Direction, figuresOf, moveFrom, restore } from '../uncertainty/inputs.ts';
-import { halfWidthOf } from '../uncertainty/spread.ts';
+import { type Direction, figuresOf, moveFrom, restore, type UncertainInput } from '../uncertainty/inputs.ts';
 import { type AdjusterSI, settingNear } from './adjuster.ts';
 import type { PlannedPressure } from './answer.ts';
 import type { Demand } from './demand.ts';
-import type { DemandSlope } from './positionSpread.ts';
+import { type DemandSlope, spreadOf } from './positionSpread.ts';
 import type { PressureRangeSI } from './question.ts';
 import { reachOf } from './reach.ts';
 
 /**
- * Absolute pressure [Pa], strut fully out, at which a pressure spring and the coil beside it answer a demand.
+ * Absolute pressure [Pa], struts fully out, at which pressure springs and the coils beside them answer a demand; all struts of the
+ * end hold the same air.
  *   F = A (P V0/(V0 − A s) − P_atm),   P = ((F_spring − F_coil + F_air)/A + P_atm) (V0 − A s)/V0
- * springForce  what the coil would have to bear with the air as it is [N];  s  stroke there [m]
+ * springForce  what each coil would have to bear with the air as it is [N];  s  stroke there [m];  F_coil  mean of the struts' [N]
  * Below the air outside no unit holds it: that is an answer, and out of its range.
  * Throws RangeError for a strut without air. Settled: n = 1. Source: p V = const, solved for the pressure.
  */
-export function pressureFor(strut: StrutSI, springForce: number, stroke: number): number {
-  const { air } = strut;
+export function pressureFor(struts: readonly StrutSI[], springForce: number, stroke: number): number {
+  const air = struts[0]?.air;
   if (air === undefined) throw new RangeError('pressureFor: a strut without air; it must have some');
-  springAt(strut.spring, stroke + strut.preload, coil);
-  return air.pressure + (springForce - coil.force) / (air.area * squeezed(air, stroke));
+  let wanting = 0;
+  for (const { spring, preload } of struts) {
+    springAt(spring, stroke + preload, coil);
+    wanting += springForce - coil.force;
+  }
+  return air.pressure + wanting / (struts.length * air.area * squeezed(air, stroke));
 }
 
 const coil = { force: 0, rate: 0, energy: 0 };
@@ -61,8 +65,8 @@ export function plannedPressure(
   directions: readonly Direction[],
   isPlanned: boolean,
 ): PlannedPressure {
-  const strut = prepared.machine[name].struts[0]!;
-  const at = ({ springForce, stroke }: Demand): number => pressureFor(strut, springForce, stroke);
+  const { struts } = prepared.machine[name];
+  const at = ({ springForce, stroke }: Demand): number => pressureFor(struts, springForce, stroke);
   const [least, value, most] = [at(want.high), at(want.aim), at(want.low)];
   const valve: AdjusterSI = {
     kind: 'continuous',
@@ -73,7 +77,11 @@ export function plannedPressure(
     sense: 1,
   };
   const along = (pressure: number): number => pressure - range.least;
-  const plusMinus = doubtOf(parameters, prepared, name, want.aim, want.slopes, directions);
+  const parts = [
+    ...partsOf(parameters, prepared, name, want.aim, want.slopes, directions),
+    ...partsOfSetting(range, value - ATMOSPHERE),
+  ];
+  const { plusMinus, contributions } = spreadOf(parts);
   return {
     aim: { value, plusMinus },
     least,
@@ -81,29 +89,36 @@ export function plannedPressure(
     reach: reachOf(valve, along(least), along(value), along(most), 0),
     set: range.least + settingNear(valve, along(value), 0).position,
     isPlanned,
+    contributions,
   };
 }
 
+interface Part {
+  readonly input: UncertainInput;
+  readonly slope: number;
+}
+
 /**
- * ± of the aim: dP/dq = ∂P/∂F·dF/dq + ∂P/∂s·ds/dq + ∂P/∂q, the last by the strut's own figures; by differences, since the pressure
- * is closed arithmetic.
+ * How the aim moves with each input: dP/dq = ∂P/∂F·dF/dq + ∂P/∂s·ds/dq + ∂P/∂q, the last by the struts' own figures; by
+ * differences, since the pressure is closed arithmetic. The pressure found moves it through the weighing only: what it
+ * bears in the demand, it has in the strut.
  */
-function doubtOf(
+function partsOf(
   parameters: Parameters,
   prepared: Prepared,
   name: EndName,
   { springForce, stroke }: Demand,
   slopes: readonly DemandSlope[],
   directions: readonly Direction[],
-): number {
-  const strut = prepared.machine[name].struts[0]!;
-  const pressure = (force: number, s: number): number => pressureFor(strut, force, s);
+): readonly Part[] {
+  const { struts } = prepared.machine[name];
+  const pressure = (force: number, s: number): number => pressureFor(struts, force, s);
   const byForce = pressure(springForce + 1, stroke) - pressure(springForce, stroke);
   const byStroke = (pressure(springForce, stroke + STEP) - pressure(springForce, stroke - STEP)) / (2 * STEP);
-  const slopeOf = new Map(
-    slopes.map((each) => [
-      each.input.name,
-      { slope: byForce * each.force + byStroke * each.stroke, deviation: each.input.deviation },
+  const parts = new Map<string, Part>(
+    slopes.map(({ input, force, stroke: s }) => [
+      input.name,
+      { input, slope: byForce * force + byStroke * s },
     ]),
   );
   const figures = figuresOf(parameters);
@@ -111,16 +126,22 @@ function doubtOf(
     if (!(direction.step > 0)) continue;
     const moved = (by: number): number => {
       moveFrom(parameters, prepared, direction, figures, by);
-      return pressureFor(prepared.machine[name].struts[0]!, springForce, stroke);
+      return pressureFor(prepared.machine[name].struts, springForce, stroke);
     };
     const own = (moved(direction.step) - moved(-direction.step)) / (2 * direction.step);
     restore(parameters, prepared, direction, figures);
-    const { deviation, name: input } = direction.input;
-    slopeOf.set(input, { slope: (slopeOf.get(input)?.slope ?? 0) + own, deviation });
+    const { input } = direction;
+    parts.set(input.name, { input, slope: (parts.get(input.name)?.slope ?? 0) + own });
   }
-  let variance = 0;
-  for (const { slope, deviation } of slopeOf.values()) variance += (slope * deviation) ** 2;
-  return halfWidthOf(Math.sqrt(variance));
+  return [...parts.values()];
+}
+
+/** What the gauge adds that it is set by: what it shows, and what it takes with it. */
+function partsOfSetting({ reading, loss }: PressureRangeSI, gauge: number): readonly Part[] {
+  return [
+    { input: { ...reading, moves: [] }, slope: 1 },
+    ...(loss === null ? [] : [{ input: { ...loss, moves: [] }, slope: gauge }]),
+  ];
 }
 
 const STEP = 1e-6;

@@ -61,6 +61,15 @@ export interface PressureRangeSI {
   readonly least: number;
   readonly most: number;
   readonly step: number;
+  /** What the gauge shows when it is set [Pa], and what it may take with it [share of what it shows]; null: it takes nothing. */
+  readonly reading: SettingDoubt;
+  readonly loss: SettingDoubt | null;
+}
+
+/** Something that is uncertain about setting, by the name under which the job notes it. */
+export interface SettingDoubt {
+  readonly name: string;
+  readonly deviation: number;
 }
 
 /** A spring that could be fitted; the same one on every strut of the end. */

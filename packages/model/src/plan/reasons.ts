@@ -1,4 +1,5 @@
 import type { PlanCell, Planned, Reason } from './answer.ts';
+import { pressureReason, reachOfCell } from './pressureReach.ts';
 import type { EndQuestion, LoadCaseSI, SpringChoiceSI } from './question.ts';
 
 /** What speaks for and against one spring, and whether it fits every load that is ridden. */
@@ -42,6 +43,9 @@ const FAILING: ReadonlySet<Reason['code']> = new Set([
   'between steps',
   'no spring wanted',
   'no adjuster',
+  'pressure only at the edge',
+  'pressure past its most',
+  'pressure past its least',
   'target outside travel',
   'no rest',
   'rests elsewhere',
@@ -67,7 +71,8 @@ function reasonsOfCell(cell: PlanCell, end: EndQuestion): readonly Reason[] {
 }
 
 function reachReason(loadCase: string, cell: Planned, end: EndQuestion): Reason {
-  const { reach } = cell;
+  const { reach, pressure, set } = cell;
+  if (pressure?.isPlanned) return pressureReason(loadCase, pressure, set.travel.value, end.pressure!);
   const aim = cell.positions?.aim.value ?? 0;
   const preload = cell.preload?.value ?? 0;
   const most = end.adjuster === null ? 0 : positionMost(end.adjuster);
@@ -158,8 +163,9 @@ const COARSENESS = 0.005;
  * Whether the machine, set as near to the aim as hands can, comes to rest away from the band that the adjuster reaches. Where a
  * falling ratio makes the wanted place a knife's edge there is a balance, but no rest; and a spacer may be cut too coarsely.
  */
-function isElsewhere({ reach, wanted, set }: Planned): boolean {
-  if (reach.kind !== 'reached' || set.rest === null) return false;
+function isElsewhere(cell: Planned): boolean {
+  const { wanted, set } = cell;
+  if (reachOfCell(cell).kind !== 'reached' || set.rest === null) return false;
   const { value } = set.travel;
   return value < wanted.low - COARSENESS || value > wanted.high + COARSENESS;
 }

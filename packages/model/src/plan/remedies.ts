@@ -2,9 +2,10 @@ import type { MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
 import { rangeOf } from './adjuster.ts';
 import type { Planned, Reason, Remedy, SpringPlan } from './answer.ts';
+import { excessOfPressure, pressureRemedies } from './pressureRemedies.ts';
 import type { EndQuestion } from './question.ts';
 import { beyondTightest } from './reach.ts';
-import { failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
+import { type Excess, failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
 /** What would help where no spring fits: less on board, another rate, another damper, in that order of honesty. */
@@ -18,8 +19,9 @@ export function remediesOf(
 ): readonly Remedy[] {
   return [
     ...lessLoad(springs, end, ridden, name, machine, wanted),
-    ...otherRate(end, ridden, wanted),
-    ...otherDamper(springs, end, ridden),
+    ...(end.adjuster === null
+      ? pressureRemedies(springs, end, ridden, name, machine, wanted)
+      : [...otherRate(end, ridden, wanted), ...otherDamper(springs, end, ridden)]),
   ];
 }
 
@@ -45,12 +47,6 @@ function lessLoad(
   return least?.remedies ?? [];
 }
 
-/** How much of a load is more than a spring bears at its tightest [kg on the wheel]. */
-export interface Excess {
-  readonly loadCase: string;
-  readonly kilograms: number;
-}
-
 /**
  * The loads that are too much for a spring, and by how much; null where something else rules it out too, which less load
  * would not cure (coils that touch, a spring that goes loose, a sag outside the travel).
@@ -64,7 +60,12 @@ export function excessOf(
   wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Excess[] | null {
   const choice = end.choices.find(({ id }) => id === spring.spring);
-  if (end.adjuster === null || choice === undefined) return null;
+  if (choice === undefined) return null;
+  if (end.adjuster === null) {
+    return end.pressure === undefined
+      ? null
+      : excessOfPressure(spring, end.pressure, ridden, name, machine, wanted);
+  }
   const cells = new Map(riddenCells(spring, ridden).map(({ loadCase, cell }) => [loadCase, cell]));
   const excess: Excess[] = [];
   for (const { code, loadCase = '' } of failuresOf(spring, ridden)) {

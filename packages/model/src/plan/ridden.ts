@@ -6,6 +6,12 @@ import type { Demand } from './demand.ts';
 import type { SpringChoiceSI } from './question.ts';
 import { rulesOut } from './reasons.ts';
 
+/** How much of a load is more than a spring bears at its tightest, or its air at the most pressure [kg on the wheel]. */
+export interface Excess {
+  readonly loadCase: string;
+  readonly kilograms: number;
+}
+
 /** Planned cells of the loads that are ridden. */
 export function riddenCells(
   spring: SpringPlan,

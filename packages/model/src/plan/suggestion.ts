@@ -2,6 +2,7 @@ import type { MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
 import type { AdjusterSI } from './adjuster.ts';
 import type { Flip, Reason, SpringPlan, Suggestion } from './answer.ts';
+import { kilogramsAbove } from './pressureReach.ts';
 import type { EndQuestion, LoadCaseSI, SpringChoiceSI } from './question.ts';
 import { roomToTighten } from './reach.ts';
 import { excessOf, remediesOf } from './remedies.ts';
@@ -103,7 +104,8 @@ function failsFlip(
 ): readonly Flip[] {
   const choice = end.choices.find(({ id }) => id === best.spring);
   const { adjuster } = end;
-  if (adjuster === null || choice === undefined) return [];
+  if (choice === undefined) return [];
+  if (adjuster === null) return pressureFails(best, end, ridden, name, machine, wanted);
   const coils = coilBindPosition(choice, end, machine[name].strokeMax);
   const left = riddenCells(best, ridden).flatMap(({ loadCase, cell: { positions } }): Flip[] => {
     const want = wanted.get(loadCase);
@@ -113,7 +115,33 @@ function failsFlip(
     const last = Math.min(reached, lastSetTo(adjuster, coils));
     return [{ to: 'fails', loadCase, kilograms: -kilogramsBeyond(machine, name, choice, want.aim, last) }];
   });
-  const nearest = left.reduce<Flip | null>((a, b) => (a === null || b.kilograms < a.kilograms ? b : a), null);
+  return nearestOf(left);
+}
+
+/** The same where a pressure sets the end: until the most that the unit may hold. */
+function pressureFails(
+  best: SpringPlan,
+  { pressure: range }: EndQuestion,
+  ridden: ReadonlySet<string>,
+  name: EndName,
+  machine: MachineSI,
+  wanted: ReadonlyMap<string, WantedLoad>,
+): readonly Flip[] {
+  if (range === undefined) return [];
+  const left = riddenCells(best, ridden).flatMap(({ loadCase, cell: { pressure } }): Flip[] => {
+    const want = wanted.get(loadCase);
+    if (want?.kind !== 'wanted' || !pressure?.isPlanned) return [];
+    const kilograms = -kilogramsAbove(machine, name, want.aim, pressure.aim.value, range.most);
+    return [{ to: 'fails', loadCase, kilograms }];
+  });
+  return nearestOf(left);
+}
+
+function nearestOf(flips: readonly Flip[]): readonly Flip[] {
+  const nearest = flips.reduce<Flip | null>(
+    (a, b) => (a === null || b.kilograms < a.kilograms ? b : a),
+    null,
+  );
   return nearest === null ? [] : [nearest];
 }
 

@@ -6,7 +6,8 @@ import { directionsOf, type UncertainInput } from '../uncertainty/inputs.ts';
 import { mergeInputs } from '../uncertainty/merge.ts';
 import type { EndPlan, Planned, PlannedLoad, PlannedSetUp, PlannedSpring } from './answer.ts';
 import { withoutStruts } from './endPlan.ts';
-import type { LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
+import { withPressureSet } from './pressureInputs.ts';
+import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
 import { standOf } from './stand.ts';
 
 /** Each load with both ends set at once: each end was planned with the other as found, so what is shown is worked out again. */
@@ -50,11 +51,8 @@ export function asPlanned(
   const rearCell = cellOf(rear, rearSpring, loadCase.id);
   const frontCell = cellOf(front, frontSpring, loadCase.id);
   const rearSet = withEnd(question, question.machine, 'rear', rearSpring, rearCell);
-  const inputs = inputsOf(
-    question,
-    rearCell?.setting ? rearSpring : null,
-    frontCell?.setting ? frontSpring : null,
-  );
+  const rearInputs = inputsOf(question, question.inputs, 'rear', rearSpring, rearCell);
+  const inputs = inputsOf(question, rearInputs, 'front', frontSpring, frontCell);
   return {
     machine: withEnd(question, rearSet, 'front', frontSpring, frontCell),
     inputs: mergeInputs(inputs, loadCase.inputs),
@@ -74,18 +72,26 @@ function choiceOf(question: PlanQuestion, name: EndName, spring: string | null):
   return question[name].choices.find((choice) => choice.id === spring) ?? null;
 }
 
-/** Inputs of the machine with the springs that are set: those of the springs they replace act through the weighing only. */
+/** Inputs with what an end is set to: those of the spring and pressure that it replaces act through the weighing only. */
 function inputsOf(
   question: PlanQuestion,
-  rear: string | null,
-  front: string | null,
+  inputs: readonly UncertainInput[],
+  name: EndName,
+  spring: string | null,
+  cell: Planned | null,
 ): readonly UncertainInput[] {
-  const rearChoice = choiceOf(question, 'rear', rear);
-  const frontChoice = choiceOf(question, 'front', front);
-  let inputs = question.inputs;
-  if (rearChoice !== null) inputs = mergeInputs(withoutStruts('rear', inputs), rearChoice.inputs);
-  if (frontChoice !== null) inputs = mergeInputs(withoutStruts('front', inputs), frontChoice.inputs);
-  return inputs;
+  const choice = choiceOf(question, name, spring);
+  if (choice === null || cell === null) return inputs;
+  const own = staysAsFound(choice, cell) ? inputs : mergeInputs(withoutStruts(name, inputs), choice.inputs);
+  const { pressure } = cell;
+  if (!pressure?.isPlanned) return own;
+  const { struts } = question.machine[name];
+  return withPressureSet(name, own, question[name].pressure!, pressure.set, struts.length);
+}
+
+/** Neither spring nor adjuster is touched. */
+function staysAsFound({ fitted }: SpringChoiceSI, { setting }: Planned): boolean {
+  return fitted && setting === null;
 }
 
 function cellOf(plan: EndPlan, spring: string | null, loadCase: string): Planned | null {
@@ -105,16 +111,26 @@ function withEnd(
 ): MachineSI {
   const choice = choiceOf(question, name, spring);
   if (choice === null || cell === null) return machine;
-  const { setting, pressure } = cell;
+  const { pressure } = cell;
   const { struts: found } = machine[name];
   const withAir = (strut: StrutSI): StrutSI =>
     strut.air === undefined || pressure?.isPlanned !== true
       ? strut
       : { ...strut, air: { ...strut.air, pressure: pressure.set } };
-  const withSpring = (strut: StrutSI): StrutSI =>
-    setting === null
+  const withSpring = (strut: StrutSI, i: number): StrutSI =>
+    staysAsFound(choice, cell)
       ? strut
-      : { ...strut, spring: choice.spring, preload: choice.preloadAtZero + setting.position };
-  const struts = found.map((strut) => withSpring(withAir(strut)));
+      : { ...strut, spring: choice.spring, preload: preloadOf(question[name], choice, cell, i) };
+  const struts = found.map((strut, i) => withSpring(withAir(strut), i));
   return { ...machine, [name]: { ...machine[name], struts } };
+}
+
+/** Of one strut: as set, or where nothing is set, with the adjuster where it was found. */
+function preloadOf(
+  { found }: EndQuestion,
+  { preloadAtZero }: SpringChoiceSI,
+  { setting }: Planned,
+  strut: number,
+): number {
+  return preloadAtZero + (setting?.position ?? found?.[strut] ?? 0);
 }

@@ -148,6 +148,25 @@ function oddTourers(): readonly JobDocument[] {
       ['setups.asFound.rear', { both: { spring: 'fitted', at: { step: 1 } } }],
     ),
     tourerWith(['machine.rear.shock.rubber', { assumed: 'long and soft' }]),
+    // Air beside the coil is all that sets the rear, and no pressure in its range reaches.
+    tourerWith(
+      [
+        'machine.rear.shock.air',
+        {
+          diameter: { value: 30, unit: 'mm' },
+          volume: { value: 160, unit: 'ml' },
+          ...Object.fromEntries(
+            [
+              ['pressure', 1],
+              ['least', 0],
+              ['most', 7],
+            ].map(([name, value]) => [name, { value, unit: 'bar' }]),
+          ),
+        },
+      ],
+      ['machine.rear.shock.adjuster', { kind: 'none' }],
+      ['setups.asFound.rear', { both: { spring: 'c3', at: { preload: { value: 6, unit: 'mm' } } } }],
+    ),
     tourerWith(['machine.places.box.at.x.value', -1900], ['things.box.mass.value', 300]),
     // Nothing is known that ends the room in a box far behind, but that the machine tips.
     tourerWith(

@@ -1,5 +1,6 @@
 import type { ThreadEnd } from '@sagwright/model/limits/threadLeft';
 import type { Figure, Reach } from '@sagwright/model/plan/answer';
+import type { Contribution } from '@sagwright/model/uncertainty/spread';
 
 /** What is told of the rear shock by itself. */
 export interface ShockDocument {
@@ -7,7 +8,7 @@ export interface ShockDocument {
   readonly lengthAdjuster: LengthAdjusterDocument | null;
 }
 
-/** The pressure that answers a load, as a gauge reads it [Pa]; the coil stays as found. */
+/** The pressure that answers a load, as a gauge reads it [Pa], with the spring of its cell; a collar stays where it was found. */
 export interface PressureDocument {
   /** With the wheel in the air, shock fully out. */
   readonly aim: Figure;
@@ -20,6 +21,8 @@ export interface PressureDocument {
   readonly set: { readonly fullyOut: number; readonly alone: number | null; readonly laden: number | null };
   /** Nothing else sets this end: the plan stands on this pressure. */
   readonly isPlanned: boolean;
+  /** What the aim's ± is made of, greatest first. */
+  readonly contributions: readonly Contribution[];
 }
 
 /** How far the shock's length can be set, and what a chosen change takes. Lengths [m], longer positive. */

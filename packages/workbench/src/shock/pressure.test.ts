@@ -1,6 +1,13 @@
+import type { FirstMoments } from '@sagwright/model/masses/pointMass';
+import { ATMOSPHERE, type MachineSI } from '@sagwright/model/statics/machine';
+import { parametersOf, putOn } from '@sagwright/model/statics/parameters';
+import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
+import { restOf } from '@sagwright/model/statics/rest';
 import { describe, expect, test } from 'vitest';
+import { unitsFor } from '../format/units.ts';
 import { planJob } from '../path.ts';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
+import { suggestionWords } from '../words/suggestion.ts';
 import { pressureOf } from './pressure.ts';
 
 const q = (value: number, unit: string, plusMinus?: number) => ({
@@ -24,6 +31,16 @@ const airAssisted: readonly Change[] = [
   ['machine.rear.shock.adjuster', { kind: 'none' }],
   ['setups.asFound.rear', { both: { spring: 'c3', at: { preload: q(6, 'mm', 0.5) } } }],
 ];
+
+function foundAt(reading: unknown, preload: unknown): unknown {
+  return { both: { spring: 'fitted', at: { reading, preload } } };
+}
+
+function onMachine(machine: MachineSI, load: FirstMoments): Prepared {
+  const parameters = parametersOf(machine);
+  putOn(parameters, load);
+  return prepare(parameters.machine);
+}
 
 function planOf(...changes: readonly Change[]) {
   const planned = planJob(tourerWith(...changes));
@@ -100,15 +117,143 @@ test('read on its wheels, the pressure was less fully out', () => {
   expect(held!.pressure).toBeCloseTo(((1e5 + 101325) * (160e-6 - area * 0.02)) / 160e-6, 6);
 });
 
-test('beside a collar the pressure is told for the spring as found, and the collar is planned', () => {
+describe('Beside a collar', () => {
   const planned = planOf(['machine.rear.shock.air', air]);
-  const fitted = planned.plan.rear.springs.find((each) => each.fitted)!;
-  const told = cellsOf(planned, fitted.spring).map((cell) => pressureOf(planned, cell));
-  expect(told.length).toBeGreaterThan(0);
-  for (const each of told)
-    expect(each).toMatchObject({ isPlanned: false, set: { alone: null, laden: null } });
-  const other = planned.plan.rear.springs.find((each) => !each.fitted)!;
-  for (const cell of cellsOf(planned, other.spring)) expect(cell.pressure).toBeUndefined();
+
+  test('the collar is planned, and a pressure is told for every spring considered', () => {
+    for (const spring of planned.plan.rear.springs) {
+      const cells = cellsOf(planned, spring.spring);
+      expect(cells.length).toBeGreaterThan(0);
+      for (const cell of cells)
+        expect(pressureOf(planned, cell)).toMatchObject({
+          isPlanned: false,
+          set: { alone: null, laden: null },
+        });
+    }
+  });
+
+  test('with its spring in, its collar where it was found and that pressure the wheel rests where it is wanted', () => {
+    const { machine, rear, loadCases } = planned.inputs.question;
+    for (const { spring } of planned.plan.rear.springs) {
+      const choice = rear.choices.find(({ id }) => id === spring)!;
+      for (const [i, cell] of cellsOf(planned, spring).entries()) {
+        const pressure = cell.pressure!.aim.value;
+        const struts = machine.rear.struts.map((strut, side) => ({
+          ...strut,
+          spring: choice.spring,
+          preload: choice.preloadAtZero + rear.found![side]!,
+          air: { ...strut.air!, pressure },
+        }));
+        const set = { ...machine, rear: { ...machine.rear, struts } };
+        const answer = restOf(onMachine(set, loadCases[i]!.load));
+        if (answer.kind !== 'rest') throw new Error('it rests');
+        // Left and right are shared by their mean, which a linear spring makes exact.
+        expect(Math.abs(answer.rest.rear.travel - cell.wanted.aim)).toBeLessThan(1e-6);
+      }
+    }
+  });
+
+  test('a reading of the collar says nothing against a preload that was read itself', () => {
+    const doubt = (reading: number): number => {
+      const set = planOf(
+        ['machine.rear.shock.air', air],
+        ['setups.asFound.rear', foundAt(q(14, 'mm', reading), q(6, 'mm', 0.5))],
+      );
+      return cellsOf(set, 'fitted')[0]!.pressure!.aim.plusMinus!;
+    };
+    expect(doubt(3)).toBeCloseTo(doubt(0.1), 3);
+  });
+});
+
+describe('The ± of a planned pressure', () => {
+  const level: Change = ['machine.weighing.attitude', 'level'];
+  const bare = (...changes: readonly Change[]) => cellsOf(planOf(...airAssisted, level, ...changes), 'c3');
+
+  test('is none of the pressure that was found, where the machine was weighed level', () => {
+    const found = (width: number) =>
+      bare(['machine.rear.shock.air.pressure', q(1, 'bar', width)]).map(({ pressure, set }) => [
+        pressure!.aim.plusMinus!,
+        set.travel.plusMinus!,
+      ]);
+    for (const [i, [aim, sag]] of found(0.6).entries()) {
+      const [before, sagBefore] = found(0.01)[i]!;
+      expect(Math.abs(aim! / before! - 1)).toBeLessThan(1e-6);
+      expect(Math.abs(sag! / sagBefore! - 1)).toBeLessThan(1e-6);
+    }
+  });
+
+  test('holds what the gauge takes when it is set: its share of the pressure, beside the rest', () => {
+    const lossless = bare();
+    const lossy = bare(['machine.rear.shock.air.gauge', q(8, 'ml')]);
+    for (const [i, { pressure }] of lossy.entries()) {
+      // Derived: 8 ml of 160 ml take a twentieth of what the gauge shows; it adds as a square.
+      const loss = (pressure!.aim.value - ATMOSPHERE) / 20;
+      const expected = Math.hypot(lossless[i]!.pressure!.aim.plusMinus!, loss);
+      expect(pressure!.aim.plusMinus! / expected).toBeCloseTo(1, 2);
+      expect(lossy[i]!.set.travel.plusMinus!).toBeGreaterThan(lossless[i]!.set.travel.plusMinus!);
+    }
+  });
+
+  test('is made of named figures of the job, and of nothing else', () => {
+    const planned = planOf(...airAssisted);
+    for (const { pressure } of cellsOf(planned, 'c3')) {
+      const { aim, contributions } = pressure!;
+      const whole = Math.hypot(...contributions.map(({ halfWidth }) => halfWidth));
+      expect(whole / aim.plusMinus!).toBeCloseTo(1, 9);
+      for (const { input } of contributions) expect(planned.inputs.figures.has(input)).toBe(true);
+    }
+  });
+});
+
+describe('Where no pressure reaches', () => {
+  const weak: readonly Change[] = [...airAssisted, ['machine.rear.shock.air.most', q(7, 'bar')]];
+
+  test('what would help is told as pressure and coil, not as a longer adjuster', () => {
+    const planned = planOf(...weak);
+    const { headline, remedies } = suggestionWords(planned, 'rear', unitsFor('metric', planned.job, '.'));
+    expect(headline).toContain('None of the rear springs');
+    const all = remedies.join('; ');
+    expect(all).toMatch(/bar/);
+    expect(all).not.toMatch(/preload|adjuster|damper/);
+  });
+
+  test('the coil that is named reaches every load, and the pressures that are named hold them all', () => {
+    const { suggestion } = planOf(...weak).plan.rear;
+    if (suggestion.kind !== 'none') throw new Error('none fits');
+    const coil = suggestion.remedies.find((remedy) => remedy.kind === 'other coil')!;
+    const coils = planOf(
+      ...weak,
+      [
+        'springs.new',
+        {
+          name: 'new',
+          order: 9,
+          end: 'rear',
+          rate: { kind: 'linear', rate: q((coil.least + coil.most) / 2000, 'N/mm') },
+        },
+      ],
+      ['springs.new.freeLength', q(262, 'mm')],
+      ['springs.c3.freeLength', q(262, 'mm')],
+    );
+    const ridden = cellsOf(coils, 'new');
+    for (const { pressure } of ridden) expect(pressure!.reach.kind).toBe('reached');
+    const unit = suggestion.remedies.find((remedy) => remedy.kind === 'other pressures')!;
+    const bar = (pascal: number) => q(pascal / 1e5, 'bar');
+    const other = planOf(
+      ...weak,
+      ['machine.rear.shock.air.least', bar(unit.least)],
+      ['machine.rear.shock.air.most', bar(unit.most + 1)],
+    );
+    for (const { pressure } of cellsOf(other, unit.spring)) expect(pressure!.reach.kind).toBe('reached');
+  });
+
+  test('what is too much for it, taken off the wheel, is what it reaches with', () => {
+    const { suggestion } = planOf(...weak).plan.rear;
+    if (suggestion.kind !== 'none') throw new Error('none fits');
+    const less = suggestion.remedies.filter((remedy) => remedy.kind === 'less load');
+    expect(less.length).toBeGreaterThan(0);
+    for (const { kilograms } of less) expect(kilograms).toBeGreaterThan(0);
+  });
 });
 
 describe('A shock whose air bears alone', () => {

@@ -25,6 +25,7 @@ export function pressureOf({ inputs }: JobPlan, { pressure, set }: Planned): Pre
       laden: at(set.rest?.rear.stroke ?? null),
     },
     isPlanned: pressure.isPlanned,
+    contributions: pressure.contributions,
   };
 
   function strokeAt(travel: number): number {

@@ -1,9 +1,9 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { decimalsFor, fixed } from '../format/digits.ts';
-import { formatFigure, formatSome, formatWidth } from '../format/format.ts';
+import { formatFigure, formatFigureNumber, formatRange, formatSome, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import { ONE_DIAMETER } from '../inputs/lengthAdjuster.ts';
-import { GAUGE_LOSS } from '../inputs/shockAir.ts';
+import { SET_LOSS } from '../inputs/shockAir.ts';
 import type { JobPlan } from '../path.ts';
 import { shock as say } from '../words/english/shock.ts';
 import type { ChosenLength, LengthAdjusterDocument, LengthLeft, PressureDocument } from './document.ts';
@@ -69,6 +69,16 @@ function positive({ value, plusMinus }: Figure): Figure {
   return { value: Math.abs(value), plusMinus };
 }
 
+/** The wanted pressure as a bare figure; in words where even no pressure is too much. */
+export function wantedPressureWords(aim: Figure, units: Units): string {
+  return aim.value < 0 ? say.pressure.none : formatFigureNumber(aim, 'pressure', units);
+}
+
+/** The pressures that keep the sag in the wanted band, as far as there are such. */
+export function pressureBandWords({ least, most }: PressureDocument, units: Units): string {
+  return most < 0 ? '' : formatRange(Math.max(0, least), most, 'pressure', units);
+}
+
 /** "ok", or by how much the wanted pressure lies past the unit's range. */
 export function pressureReachWords({ reach }: PressureDocument, units: Units): string {
   switch (reach.kind) {
@@ -83,9 +93,9 @@ export function pressureReachWords({ reach }: PressureDocument, units: Units): s
 
 /** What is said beside the pressures: in which states they are read, and what the gauge takes. */
 export function pressureNotes({ inputs }: JobPlan, units: Units): readonly string[] {
-  const loss = inputs.figures.get(GAUGE_LOSS);
+  const loss = inputs.figures.get(SET_LOSS);
   return [
     say.pressure.state,
-    ...(loss === undefined ? [] : [say.pressure.loss(formatWidth(loss.halfWidth, 'pressure', units))]),
+    ...(loss === undefined ? [] : [say.pressure.loss(formatWidth(loss.halfWidth, 'share', units))]),
   ];
 }

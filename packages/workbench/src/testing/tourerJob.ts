@@ -175,7 +175,8 @@ export type Change = readonly [path: string, value: unknown];
 /** The tourer with some fields set, or taken out where the value is undefined. */
 export function tourerWith(...changes: readonly Change[]): JobDocument {
   const data = tourerData();
-  for (const [path, value] of changes) setField(data, path.split('.'), value);
+  // Changes may share a value and reach into it: each job has its own.
+  for (const [path, value] of changes) setField(data, path.split('.'), structuredClone(value));
   const read = parseJob(data);
   if (!read.ok) throw new Error(read.problems.map((each) => each.message).join('\n'));
   return read.job;

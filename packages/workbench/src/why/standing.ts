@@ -1,6 +1,7 @@
 import type { FirstMoments } from '@sagwright/model/masses/pointMass';
 import type { Figure, Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import { withoutStruts } from '@sagwright/model/plan/endPlan';
+import { withPressureSet } from '@sagwright/model/plan/pressureInputs';
 import { asChosen, type LoadCaseSI } from '@sagwright/model/plan/question';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Parameters, parametersOf, putOn } from '@sagwright/model/statics/parameters';
@@ -39,11 +40,15 @@ export function standingOfCell(
     spring: choice.spring,
     preload: cell.setting === null ? (found?.[i] ?? cell.set.preload) : cell.set.preload,
   }));
-  const inputs = mergeInputs(
+  const { pressure } = cell;
+  const onSprings = mergeInputs(
     withoutStruts(end, question.inputs),
     choice.inputs,
     ...(loadCase === null ? [] : [loadCase.inputs]),
   );
+  const inputs = pressure?.isPlanned
+    ? withPressureSet(end, onSprings, question[end].pressure!, pressure.set, struts.length)
+    : onSprings;
   const machine = { ...question.machine, [end]: { ...question.machine[end], struts } };
   return standing(machine, loadCase?.load ?? null, inputs);
 }

@@ -1,11 +1,12 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
-import type { Planned, Reason, SpringPlan } from '@sagwright/model/plan/answer';
+import type { Planned, PlannedPressure, Reason, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
 import { rulesOut } from '@sagwright/model/plan/reasons';
 import { format, formatFigure, formatRange, formatSome, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, leastLeft, riddenCells } from '../result/inView.ts';
+import { pressureReasonWords } from '../shock/reasons.ts';
 import { words } from './catalogue.ts';
 import { fieldName, loadName } from './names.ts';
 import { adjusterName, settingWords } from './settings.ts';
@@ -39,6 +40,11 @@ export function reasonWords(
     case 'past the tightest':
     case 'past the loosest':
       return reachWords(planned, end, spring, reason, units);
+    case 'pressure reaches':
+    case 'pressure only at the edge':
+    case 'pressure past its most':
+    case 'pressure past its least':
+      return pressureReasonWords(load, reason, pressureOfCell(spring, reason.loadCase), units);
     case 'between steps':
       return figures.miss! > 0
         ? say.stepTooTight(load, mm('miss'))
@@ -203,6 +209,10 @@ function withDoubt(said: string, distance: number, cell: Planned | null, units: 
 
 function bandWords(figures: Reason['figures'], units: Units): string {
   return formatRange(figures.low ?? 0, figures.high ?? 0, 'length', units);
+}
+
+function pressureOfCell(spring: SpringPlan, loadCase: string | undefined): PlannedPressure | null {
+  return (loadCase === undefined ? null : cellOf(spring, loadCase)?.pressure) ?? null;
 }
 
 /** The lengths without which coil bind cannot be checked. */

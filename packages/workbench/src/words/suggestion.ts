@@ -1,10 +1,12 @@
 import { rangeOf } from '@sagwright/model/plan/adjuster';
-import type { Flip, Remedy, SpringPlan, Suggestion } from '@sagwright/model/plan/answer';
+import type { Figure, Flip, Remedy, SpringPlan, Suggestion } from '@sagwright/model/plan/answer';
 import { format, formatFigure, formatQuantity, formatRange, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, leastLeft, springInView } from '../result/inView.ts';
+import { pressureRemedyWords } from '../shock/reasons.ts';
 import { words } from './catalogue.ts';
+import { shock } from './english/shock.ts';
 import { loadName, springName } from './names.ts';
 import { reasonWords } from './reasons.ts';
 
@@ -26,7 +28,7 @@ export function suggestionWords(planned: JobPlan, end: End, units: Units): Sugge
       return {
         headline: words.suggestion.none(end),
         sentences: [],
-        remedies: remedies.length === 0 ? [words.suggestion.noRemedy()] : remedies,
+        remedies: remedies.length === 0 ? [noRemedyWords(planned, end)] : remedies,
       };
     }
     case 'spring':
@@ -161,11 +163,19 @@ function remediesWords(
     ...remedies.flatMap((remedy) => {
       if (remedy.kind === 'less load') return [];
       if (remedy.kind === 'other rate') return [otherRateWords(planned, end, remedy, units)];
+      if (remedy.kind !== 'other damper')
+        return [pressureRemedyWords(remedy, (id) => springName(planned.job, id), units)];
       return [
         say.otherDamper(format(remedy.moreRange, 'length', units), springName(planned.job, remedy.spring)),
       ];
     }),
   ];
+}
+
+/** Nothing alone would: it speaks of what sets the end. */
+function noRemedyWords({ inputs }: JobPlan, end: End): string {
+  const { adjuster, pressure } = inputs.question[end];
+  return adjuster === null && pressure !== undefined ? shock.pressure.noRemedy : words.suggestion.noRemedy();
 }
 
 function otherRateWords(
@@ -202,11 +212,16 @@ function kilogramsWords(
   const plan = planned.plan[end].springs.find((each) => each.spring === spring)!;
   const cell = plan.cells.find((each) => each.loadCase === loadCase);
   const positions = cell?.kind === 'planned' ? cell.cell.positions : null;
-  const { adjuster } = planned.inputs.question[end];
+  const pressure = cell?.kind === 'planned' ? cell.cell.pressure : undefined;
+  const { adjuster, pressure: range } = planned.inputs.question[end];
+  const ofWay = (aim: Figure, most: number): string => {
+    const past = Math.abs(most - aim.value);
+    const doubt = past > 0 ? ((aim.plusMinus ?? 0) * kilograms) / past : 0;
+    return formatFigure({ value: kilograms, plusMinus: doubt > 0 ? doubt : null }, 'mass', units);
+  };
+  if (pressure?.isPlanned && range !== undefined) return ofWay(pressure.aim, range.most);
   if (positions === null || adjuster === null) return format(kilograms, 'mass', units);
-  const past = Math.abs(rangeOf(adjuster).most - positions.aim.value);
-  const doubt = past > 0 ? ((positions.aim.plusMinus ?? 0) * kilograms) / past : 0;
-  return formatFigure({ value: kilograms, plusMinus: doubt > 0 ? doubt : null }, 'mass', units);
+  return ofWay(positions.aim, rangeOf(adjuster).most);
 }
 
 function nothingWords(planned: JobPlan, end: End): string {

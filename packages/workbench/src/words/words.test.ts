@@ -42,6 +42,19 @@ describe('Every reason has its words', () => {
     'between steps': [{ position: 0.01, miss: 0.0021 }, ['2.1 mm', 'too tight']],
     'no spring wanted': [{ wanted: 0.0234 }, ['23.4 mm']],
     'no adjuster': [{ travel: 0.0402, low: 0.021, high: 0.0305 }, ['40.2 mm', '21.0 to 30.5 mm']],
+    'pressure reaches': [{ pressure: 321_000 }, ['3.2 bar']],
+    'pressure only at the edge': [
+      { pressure: 821_000, end: 700_000, short: 121_000, travel: 0.0333 },
+      ['8.2 bar', '7.0 bar', '33.3 mm'],
+    ],
+    'pressure past its most': [
+      { pressure: 821_000, end: 700_000, short: 96_000, travel: 0.03 },
+      ['8.2 bar', '7.0 bar', '1.0 bar'],
+    ],
+    'pressure past its least': [
+      { pressure: -21_000, end: 0, short: 12_000, travel: 0.03 },
+      ['0.1 bar', 'too much'],
+    ],
     'target outside travel': [{ wanted: 0.09, travelMax: 0.0773 }, ['90.0 mm', '77.3 mm']],
     'no rest': [{ residual: 12.4 }, ['12 N']],
     'rests elsewhere': [{ travel: 0.0773, low: 0.021, high: 0.0305 }, ['77.3 mm', '21.0 to 30.5 mm']],

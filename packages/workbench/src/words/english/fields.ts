@@ -98,6 +98,8 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.rear.shock.air.least': () => 'least air pressure of the shock',
   'machine.rear.shock.air.most': () => 'most air pressure of the shock',
   'machine.rear.shock.air.gauge': () => 'what the gauge and its hose hold',
+  'machine.rear.shock.air.set': () => 'what the gauge shows when the air of the shock is set',
+  'machine.rear.shock.air.setLoss': () => 'share of the pressure that the gauge takes when it is set',
   'machine.rear.shock.air.gaugeLoss': () => 'what the gauge took from the air of the shock',
   'machine.rear.shock.rubber.start': () => 'where the rear bump rubber begins',
   'machine.rear.shock.rubber.rate': () => 'rate of the rear bump rubber',

@@ -38,15 +38,31 @@ export const shock = {
       alone: 'standing alone',
       laden: 'with the load',
       wanted: 'wanted',
-      band: 'in the wanted band',
+      band: 'in the',
+      bandBelow: 'wanted band',
     },
+    reach: 'reach',
     title: 'AIR OF THE SHOCK',
-    instead: 'with spring and collar as found, instead of turning the collar',
+    instead: (spring: string) => `with ${spring} and the collar where it was found, instead of turning it`,
     planned: 'what sets the rear',
     edge: (short: string) => `only at the end of its range: ${short} past`,
     beyond: (short: string) => `out of its range by ${short}`,
+    /** In place of a wanted pressure below that of the air outside. */
+    none: 'none',
     loss: (loss: string) =>
-      `Reading it costs up to ${loss}: the ± holds that. Read once, with the same gauge as it was set by.`,
+      `A gauge takes up to ${loss} of what it shows: the ± holds that. Read once, with the same gauge as it was set by.`,
+    /** What speaks for and against a spring beside it, and what would help where none reaches. */
+    reaches: (load: string, pressure: string) => `${load}: ${pressure} in its air`,
+    atTheEdge: (load: string, pressure: string, end: string, travel: string) =>
+      `${load}: only at the edge; it needs ${pressure}, the unit's range ends at ${end}, and there the wheel rests at ${travel}, still in the wanted band`,
+    pastMost: (load: string, pressure: string, end: string, short: string) =>
+      `${load}: needs ${pressure}, the unit may hold ${end} at most; ${short} short even of the wanted band`,
+    pastLeast: (load: string, pressure: string, end: string, short: string) =>
+      `${load}: needs only ${pressure}, the unit must hold ${end} at least; ${short} too much even for the wanted band`,
+    otherCoil: (range: string) => `another coil beside the air: ${range}, as long as the fitted one`,
+    otherPressures: (range: string, spring: string) =>
+      `another unit: one that may hold ${range}, with ${spring}`,
+    noRemedy: 'no load left at home, other coil or other range of pressure alone would cure it',
     state:
       'Fully out: wheel in the air. Standing alone: on both wheels, nobody and nothing aboard. They are one setting, read in three states.',
   },
