@@ -41,7 +41,12 @@ describe.each(names)('%s', (name) => {
   test('refuses what is over a limit, and passes no limit that is not known', () => {
     for (const { refused, limits } of planOf(text).loadCases) {
       expect(refused).toBe(limits.some(({ verdict }) => verdict === 'over'));
-      for (const { allowed, verdict } of limits) expect(verdict === 'not checked').toBe(allowed === null);
+      for (const { of, allowed, verdict } of limits) {
+        // A tyre's figure is known at best where nobody knows that its air is enough.
+        const isTyre = of.kind === 'rear tyre' || of.kind === 'front tyre';
+        if (allowed === null) expect(verdict).toBe('not checked');
+        else if (!isTyre) expect(verdict).not.toBe('not checked');
+      }
     }
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type AxleLoads, type LimitResult, type LimitsSI, limitsOf, stated } from './limits.ts';
+import { type AxleLoads, type LimitResult, type LimitsSI, limitsOf, stated, verdictOf } from './limits.ts';
 
 const loads: AxleLoads = {
   front: 180,
@@ -52,6 +52,25 @@ describe('a load against its limit', () => {
       over: null,
     });
   });
+});
+
+describe('a rating that holds at best', () => {
+  const atBest = (value: number): LimitResult =>
+    limitsOf(loads, { ...unknown, rearTyre: { ...stated(value), isAtBest: true } }, [])[3]!;
+
+  test('fails what is over even that', () => {
+    expect(atBest(310)).toMatchObject({ verdict: 'over', over: 10 });
+  });
+
+  test('passes nothing, and still tells what it is at best', () => {
+    for (const value of [320, 322, 900])
+      expect(atBest(value)).toMatchObject({ verdict: 'not checked', allowed: value, over: null });
+  });
+});
+
+test('what is left with a ± that nobody knows is too close to call, and what is exceeded fails all the same', () => {
+  expect(verdictOf(400, null)).toBe('within its ±');
+  expect(verdictOf(-0.1, null)).toBe('over');
 });
 
 test('axle and tyre have the load of their own end', () => {

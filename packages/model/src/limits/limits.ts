@@ -2,6 +2,8 @@
 export interface Rating {
   readonly value: number;
   readonly plusMinus: number;
+  /** It may bear less, and nobody knows how much: a tyre whose air is not known to be enough. Only what exceeds it is judged. */
+  readonly isAtBest?: boolean;
 }
 
 /** A rating that is taken as it stands. */
@@ -32,12 +34,16 @@ export type LimitOf =
   | { readonly kind: 'gross' | 'front axle' | 'rear axle' | 'front tyre' | 'rear tyre' }
   | { readonly kind: 'place'; readonly place: string };
 
-/** A load against its limit. An unknown limit is not checked, never passed. */
+/**
+ * A load against its limit. An unknown limit is not checked, never passed; nor is one that is only known at best, unless the load
+ * is over even that.
+ */
 export interface LimitResult {
   readonly of: LimitOf;
   /** [kg], with its 90 % half-width. */
   readonly load: number;
   readonly plusMinus: number;
+  /** Null where nobody has read it. Where it is known but not checked it is what may be borne at best. */
   readonly allowed: number | null;
   /** Half-width of what is allowed; 0 where that is taken as it stands, or not known. */
   readonly allowedPlusMinus: number;
@@ -84,11 +90,19 @@ function result(of: LimitOf, load: number, plusMinus: number, rating: Rating | n
   const { value: allowed, plusMinus: allowedPlusMinus } = rating;
   const over = load - allowed;
   const verdict = verdictOf(-over, Math.hypot(plusMinus, allowedPlusMinus));
+  if (rating.isAtBest && verdict !== 'over')
+    return { of, load, plusMinus, allowed, allowedPlusMinus, verdict: 'not checked', over: null };
   return { of, load, plusMinus, allowed, allowedPlusMinus, verdict, over };
 }
 
-/** What is left of a limit, below 0 by how much it is exceeded, and what the ± of that leaves open. */
-export function verdictOf(left: number, plusMinus: number): Exclude<LimitResult['verdict'], 'not checked'> {
+/**
+ * What is left of a limit, below 0 by how much it is exceeded, and what the ± of that leaves open: all of it where nobody knows the
+ * ± (null), since nothing tells how far off it may be.
+ */
+export function verdictOf(
+  left: number,
+  plusMinus: number | null,
+): Exclude<LimitResult['verdict'], 'not checked'> {
   if (left < 0) return 'over';
-  return left < plusMinus ? 'within its ±' : 'within';
+  return plusMinus === null || left < plusMinus ? 'within its ±' : 'within';
 }

@@ -31,6 +31,27 @@ test('where nothing is known nothing ends it, and every limit is named as not ch
   );
 });
 
+test('known limits that leave more than anybody loads leave more than that, whatever else is not known', () => {
+  const room = roomAt(machine, nothing, middle, { ...unknown, gross: stated(240 + ROOM_MOST + 1) }, []);
+  expect(room).toMatchObject({ mass: null, by: null, moreThan: ROOM_MOST });
+  expect(roomAt(machine, nothing, middle, unknown, []).moreThan).toBeNull();
+  const atBest = { ...unknown, rearTyre: { ...stated(900), isAtBest: true } };
+  expect(roomAt(machine, nothing, middle, atBest, []).moreThan).toBeNull();
+});
+
+test('a tyre that bears so much only at best ends the room there, and is named as not checked', () => {
+  const room = roomAt(
+    machine,
+    nothing,
+    middle,
+    { ...unknown, rearTyre: { ...stated(150), isAtBest: true } },
+    [],
+  );
+  expect(room.mass).toBeCloseTo(60, 5);
+  expect(room).toMatchObject({ by: { kind: 'rear tyre' }, moreThan: null });
+  expect(room.notChecked).toContainEqual({ kind: 'rear tyre' });
+});
+
 test('behind the wheels a machine tips before its plates are used up, and that ends the room', () => {
   const room = roomAt(machine, nothing, { x: -1.2, height: 0.9 }, unknown, []);
   expect(room.by).toEqual({ kind: 'tips' });

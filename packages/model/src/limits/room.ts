@@ -15,7 +15,9 @@ export interface Room {
   /** [kg], 0 where a limit is used up or exceeded already; null where nothing that is known ends it. */
   readonly mass: number | null;
   readonly by: RoomEnd | null;
-  /** Limits that it would load and that nobody has read: the room may be less than told. */
+  /** Known limits leave more than this [kg], which is more than anybody loads; null where `mass` tells it, or none is known. */
+  readonly moreThan: number | null;
+  /** Limits that it would load and that nobody has read, or that are only known at best: the room may be less than told. */
   readonly notChecked: readonly LimitOf[];
 }
 
@@ -65,9 +67,11 @@ export function roomAt(
     else if (end.mass > 0 && left(end.mass) < 0) end = { mass: root(left, 0, end.mass, TOLERANCE), by: of };
   }
   const notChecked = [...linear, ...ends].flatMap(([of, rating]) =>
-    rating === null && of.kind !== 'tips' ? [of] : [],
+    (rating === null || rating.isAtBest) && of.kind !== 'tips' ? [of] : [],
   );
-  return end.by === null ? { mass: null, by: null, notChecked } : { ...end, notChecked };
+  if (end.by !== null) return { ...end, moreThan: null, notChecked };
+  const isOneKnown = notChecked.length < linear.length + ends.length - 1;
+  return { mass: null, by: null, moreThan: isOneKnown ? ROOM_MOST : null, notChecked };
 }
 
 interface Wheels {

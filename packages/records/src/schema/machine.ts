@@ -25,6 +25,8 @@ const tyre = z
     /** Cold, as read; and as plate or manual ask for it. */
     pressure: z.exactOptional(quantities.tyrePressure),
     placardPressure: z.exactOptional(quantities.tyrePressure),
+    /** The greatest cold pressure, as on its wall. */
+    mostPressure: z.exactOptional(quantities.tyrePressure),
     /** Goes before capacity and load index, within its rows. */
     byPressure: z.exactOptional(z.array(capacityRow).check(z.minLength(2), z.maxLength(20))),
     state: z.exactOptional(tyreState),

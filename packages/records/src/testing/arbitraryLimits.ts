@@ -54,6 +54,7 @@ export const arbitraryStandLean = fc.record({
 export const arbitraryTyreLimits = {
   speedSymbol: fc.constantFrom(...speedSymbols),
   placardPressure: quantity('pressure', 2.2e5, 2.9e5),
+  mostPressure: quantity('pressure', 2.6e5, 3e5),
   byPressure: fc.tuple(row(1.8e5, 180, 220), row(2.5e5, 260, 340)),
   state: fc.constantFrom('sound' as const, 'worn' as const, 'aged' as const),
 };

@@ -6,6 +6,7 @@ export const limitFigures = {
   mostLean: 'Side stand, most lean',
   tyre: { rear: 'Rear tyre', front: 'Front tyre' },
   placardPressure: 'Pressure on the placard',
+  mostPressure: 'Most pressure on its wall',
   byPressure: "Maker's table",
   pressure: 'pressure',
   capacity: 'bears',

@@ -5,10 +5,12 @@ import {
   type ThreadLeft,
 } from '@sagwright/model/limits/threadLeft';
 import type { Figure } from '@sagwright/model/plan/answer';
+import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { LengthAdjuster } from '@sagwright/records/schema/struts';
 import type { ChosenLength, LengthAdjusterDocument, LengthLeft } from '../shock/document.ts';
 import type { Desk } from './desk.ts';
 import { ownFigure } from './ownFigure.ts';
+import type { Take } from './take.ts';
 
 const PATH = 'machine.rear.shock.lengthAdjuster';
 
@@ -17,14 +19,14 @@ export function lengthAdjusterFigures(desk: Desk): LengthAdjusterDocument | null
   const typed = desk.job.machine.rear.shock.lengthAdjuster;
   if (typed === undefined) return null;
   return {
-    stands: ownFigure(desk, (at) => adjusterSI(at, typed).change)!,
-    longer: leftOf(desk, (at) => longerLeft(adjusterSI(at, typed))),
-    shorter: leftOf(desk, (at) => shorterLeft(adjusterSI(at, typed))),
+    stands: ownFigure(desk, (at) => adjusterSI(at.take, typed).change)!,
+    longer: leftOf(desk, (at) => longerLeft(adjusterSI(at.take, typed))),
+    shorter: leftOf(desk, (at) => shorterLeft(adjusterSI(at.take, typed))),
     chosen: chosenLength(desk, typed),
   };
 }
 
-function adjusterSI({ take }: Desk, typed: LengthAdjuster): LengthAdjusterSI {
+export function adjusterSI(take: Take, typed: LengthAdjuster): LengthAdjusterSI {
   const { change, least, most, lead, thread, mark } = typed;
   return {
     change: take.known(`${PATH}.change`, change, 'collar'),
@@ -61,16 +63,11 @@ function chosenLength(desk: Desk, typed: LengthAdjuster): ChosenLength | null {
   const choice = desk.job.choice?.shockLength;
   if (choice === undefined) return null;
   const longer = (at: Desk): number => at.take.known('choice.shockLength', choice, 'collar');
-  const left = ownFigure(desk, (at) => {
-    const change = longer(at);
-    const adjuster = adjusterSI(at, typed);
-    const room = change >= 0 ? longerLeft(adjuster) : shorterLeft(adjuster);
-    return room === null ? null : room.length - Math.abs(change);
-  });
+  const left = ownFigure(desk, ({ take }) => leftOfChosen(take, typed, choice));
   return {
     change: ownFigure(desk, longer)!,
     turns: ownFigure(desk, (at) => {
-      const { lead } = adjusterSI(at, typed);
+      const { lead } = adjusterSI(at.take, typed);
       return lead === null ? null : longer(at) / lead;
     }),
     left,
@@ -78,8 +75,16 @@ function chosenLength(desk: Desk, typed: LengthAdjuster): ChosenLength | null {
   };
 }
 
+/** What the adjuster leaves the way that is chosen, less the chosen change; null where nothing tells how far it goes. */
+export function leftOfChosen(take: Take, typed: LengthAdjuster, choice: Quantity): number | null {
+  const change = take.known('choice.shockLength', choice, 'collar');
+  const adjuster = adjusterSI(take, typed);
+  const room = change >= 0 ? longerLeft(adjuster) : shorterLeft(adjuster);
+  return room === null ? null : room.length - Math.abs(change);
+}
+
 function verdictOf(left: Figure | null): ChosenLength['verdict'] {
   if (left === null) return 'not checked';
   if (left.value < 0) return 'failed';
-  return left.value < (left.plusMinus ?? 0) ? 'within its ±' : 'passed';
+  return left.plusMinus === null || left.value < left.plusMinus ? 'within its ±' : 'passed';
 }

@@ -1,7 +1,7 @@
 import type { Rating } from '@sagwright/model/limits/limits';
 import type { Desk } from './desk.ts';
-import { ratingOf } from './limits.ts';
 import { placeOf } from './loads.ts';
+import { ratingOf } from './rating.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 
 /** What limits are held against that no balance needs. Its figures with their ± stand in the list of figures, by their paths. */
@@ -22,11 +22,11 @@ export function limitReadings(desk: Desk): LimitReadings {
     take.known('machine.limits.standLean.most', standLean.most, 'stated');
   }
   for (const end of ['rear', 'front'] as const) {
-    const { pressure, placardPressure } = machine[end].tyre ?? {};
-    if (pressure !== undefined && placardPressure !== undefined) {
-      take.known(`machine.${end}.tyre.pressure`, pressure, 'tyrePressure');
-      take.known(`machine.${end}.tyre.placardPressure`, placardPressure, 'stated');
-    }
+    const { pressure, placardPressure, mostPressure } = machine[end].tyre ?? {};
+    const path = `machine.${end}.tyre`;
+    if (pressure !== undefined) take.known(`${path}.pressure`, pressure, 'tyrePressure');
+    if (placardPressure !== undefined) take.known(`${path}.placardPressure`, placardPressure, 'stated');
+    if (mostPressure !== undefined) take.known(`${path}.mostPressure`, mostPressure, 'stated');
   }
   for (const [id, { readings, keep }] of Object.entries(machine.clearances ?? {})) {
     const path = `machine.clearances.${id}`;

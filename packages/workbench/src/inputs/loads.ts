@@ -6,7 +6,7 @@ import type { Place } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { placeAt } from './assumptions.ts';
 import { type Desk, note } from './desk.ts';
-import { ratingOf } from './limits.ts';
+import { ratingOf } from './rating.ts';
 import type { ReadingKind } from './widths.ts';
 
 /** A load as the sum sees it: things at places, or readings with all aboard. */

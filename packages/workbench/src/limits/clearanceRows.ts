@@ -4,7 +4,8 @@ import type { Clearance } from '@sagwright/records/schema/limits';
 import { inOrder } from '../inputs/desk.ts';
 import type { JobPlan } from '../path.ts';
 import { type Slopes, slopesOf, standing } from '../why/standing.ts';
-import { checkedRow, type LimitRow, needed, neededRow, type RowName, spreadOf } from './row.ts';
+import { needed } from './needs.ts';
+import { checkedRow, type LimitRow, neededRow, type RowName, spreadOf } from './row.ts';
 
 /** What nearly every machine has: told as needed where nobody measured it. Common practice, no source. */
 const usual: readonly (readonly [Clearance['end'], Clearance['kind']])[] = [

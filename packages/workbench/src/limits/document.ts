@@ -27,6 +27,14 @@ export interface LimitRowDocument {
   /** What must be read before it can be checked; empty where it is checked. */
   readonly needs: readonly LimitNeeded[];
   readonly notes: readonly LimitNote[];
+  /** Loads that it says nothing of. */
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** A load that is refused, for which no sag is wanted at that end, or that wants no spring there at all. */
+export interface LeftOut {
+  readonly loadCase: string;
+  readonly why: 'refused' | 'not wanted' | 'no spring wanted';
 }
 
 export type LimitKind =
@@ -35,6 +43,7 @@ export type LimitKind =
   | 'tyre load'
   | 'tyre speed'
   | 'tyre pressure'
+  | 'most pressure'
   | 'place'
   | 'preload'
   | 'shock length'
@@ -46,8 +55,8 @@ export type LimitKind =
 /** Clicks are counted. */
 export type LimitDimension = 'mass' | 'length' | 'speed' | 'pressure' | 'angle' | 'count';
 
-export interface LimitNeeded {
-  readonly what: LimitNeed;
+export interface LimitNeeded<What extends LimitNeed = LimitNeed> {
+  readonly what: What;
   /** The field of the job where it goes. */
   readonly path: string;
 }
@@ -61,12 +70,16 @@ export type LimitNeed =
   | 'top speed'
   | 'pressure'
   | 'placard pressure'
+  | 'most pressure'
   | 'place limit'
   | 'what lies where'
   | 'rest'
   | 'nothing planned'
   | 'thread'
-  | 'spring lengths'
+  | 'sag within travel'
+  | 'shortest length'
+  | 'free length'
+  | 'solid length'
   | 'gap'
   | 'gap at bump'
   | 'side stand'
@@ -83,7 +96,9 @@ export type LimitNote =
   | 'tyre aged'
   | 'tyre not looked at'
   | 'symbol holds at its load'
-  | 'past its end'
+  | 'only at its end'
+  | 'between its steps'
+  | '± not known'
   | 'line carried on'
   | 'far from base'
   | 'base not known';
@@ -97,6 +112,8 @@ export interface RoomDocument {
   /** Null where nothing that is known ends it: not checked. */
   readonly mass: Figure | null;
   readonly by: RoomEnd | null;
-  /** Limits nobody has read: the room may be less. */
+  /** All known limits leave more than this [kg]; null where `mass` tells it, or none is known. */
+  readonly moreThan: number | null;
+  /** Limits nobody has read, or that are known at best only: the room may be less. */
   readonly notChecked: readonly LimitOf[];
 }

@@ -1,16 +1,20 @@
-import type { LimitsSI, PlaceLoad } from '@sagwright/model/limits/limits';
+import type { PlaceLoad } from '@sagwright/model/limits/limits';
 import { type Room, roomAt, withMore } from '@sagwright/model/limits/room';
 import type { LoadCaseSI } from '@sagwright/model/plan/question';
-import { gradientAt } from '@sagwright/model/statics/gradient';
-import { GRAVITY } from '@sagwright/model/statics/machine';
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
 import { mergeInputs } from '@sagwright/model/uncertainty/merge';
 import type { Contribution } from '@sagwright/model/uncertainty/spread';
 import { inOrder } from '../inputs/desk.ts';
-import { capacityFrom, isUnderPressure } from '../inputs/limits.ts';
 import type { UsedFigure } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import { movesEvenly, readAt, standing } from '../why/standing.ts';
+import {
+  placeContributions,
+  ratingContributions,
+  together,
+  type WheelLimit,
+  wheelLoad,
+} from './contributions.ts';
 import type { RoomDocument } from './document.ts';
 
 /** What every place may still be given with every load, tank full. */
@@ -44,6 +48,7 @@ export function roomsOpened(planned: JobPlan, load: string): readonly RoomOpened
       takes: isSeat ? 'person' : 'things',
       mass: room.mass === null ? null : { value: room.mass, plusMinus },
       by: room.by,
+      moreThan: room.moreThan,
       notChecked: room.notChecked,
     };
     return [{ told, contributions }];
@@ -63,20 +68,8 @@ function roomOf(
   const { x, height } = placeAt(planned, place);
   const at = { x: x.value, height: height.value };
   const stack = stackOf(planned, loadCase, place);
-  const room = roomAt(question.machine, loadCase.loadFullTank, at, knownLimits(planned), stack);
+  const room = roomAt(question.machine, loadCase.loadFullTank, at, question.limits, stack);
   return { room, ...spreadOfRoom(planned, loadCase, place, room) };
-}
-
-/** A tyre with less air than is asked for bears nobody knows how much: its figure ends no room. */
-function knownLimits({ job, inputs }: JobPlan): LimitsSI {
-  const { limits } = inputs.question;
-  const isKnown = ({ tyre }: JobPlan['job']['machine']['rear' | 'front']): boolean =>
-    capacityFrom(tyre) === 'table' || !isUnderPressure(tyre);
-  return {
-    ...limits,
-    rearTyre: isKnown(job.machine.rear) ? limits.rearTyre : null,
-    frontTyre: isKnown(job.machine.front) ? limits.frontTyre : null,
-  };
 }
 
 /** Where the mass centre of what lies at a place is. */
@@ -114,35 +107,29 @@ const unknown: RoomSpread = { plusMinus: null, contributions: [] };
 /** The ± of what ends the room, over how fast each kilogram uses that up. */
 function spreadOfRoom(planned: JobPlan, loadCase: LoadCaseSI, place: string, { mass, by }: Room): RoomSpread {
   if (mass === null || by === null || by.kind === 'tips') return unknown;
-  if (by.kind === 'place') {
-    const known = loadCase.places.find(({ id }) => id === by.place);
-    const rating = known?.limit ?? planned.inputs.limits.places[by.place];
-    return { plusMinus: Math.hypot(known?.plusMinus ?? 0, rating?.plusMinus ?? 0), contributions: [] };
-  }
+  if (by.kind === 'place') return spreadFrom(placeContributions(planned, loadCase.id, by.place), 1);
   const step = mass < STEP ? STEP : -STEP;
   const full = wheelWith(planned, loadCase, place, mass, by.kind);
   const beside = wheelWith(planned, loadCase, place, mass + step, by.kind);
   if (full === null || beside === null) return unknown;
   const perKilogram = (beside.load - full.load) / step;
-  const { plusMinus } = planned.inputs.question.limits[ratingField[by.kind]]!;
-  const contributions = full.contributions.map((each) => ({
-    ...each,
-    halfWidth: each.halfWidth / Math.abs(perKilogram),
-  }));
-  const halfWidths = contributions.map(({ halfWidth }) => halfWidth);
-  return { plusMinus: Math.hypot(...halfWidths, plusMinus / perKilogram), contributions };
+  return spreadFrom([...full.contributions, ...ratingContributions(planned, by)], perKilogram);
+}
+
+/** The ± of a limit's margin, turned into kilograms at the place. */
+function spreadFrom(parts: readonly Contribution[], perKilogram: number): RoomSpread {
+  const contributions = together(
+    parts.map((each) => ({
+      ...each,
+      slope: each.slope / perKilogram,
+      halfWidth: each.halfWidth / Math.abs(perKilogram),
+    })),
+  );
+  return { plusMinus: Math.hypot(...contributions.map(({ halfWidth }) => halfWidth)), contributions };
 }
 
 /** Over so many kilograms the slope is taken. */
 const STEP = 1;
-
-const ratingField = {
-  gross: 'gross',
-  'rear axle': 'rearAxle',
-  'front axle': 'frontAxle',
-  'rear tyre': 'rearTyre',
-  'front tyre': 'frontTyre',
-} as const;
 
 /** What a wheel, or both, bear with so much more at a place [kg]; null where the machine does not rest so. */
 function wheelWith(
@@ -150,7 +137,7 @@ function wheelWith(
   loadCase: LoadCaseSI,
   place: string,
   more: number,
-  kind: keyof typeof ratingField,
+  kind: WheelLimit,
 ): { readonly load: number; readonly contributions: readonly Contribution[] } | null {
   const { question } = planned.inputs;
   const { x, height } = placeAt(planned, place);
@@ -161,12 +148,6 @@ function wheelWith(
   const inputs = mergeInputs(question.inputs, loadCase.inputsFullTank, added);
   const at = standing(question.machine, withMore(loadCase.loadFullTank, more, x.value, height.value), inputs);
   if (at === null || !movesEvenly(at)) return null;
-  const { value, contributions } = readAt(at, (prepared, state) => {
-    gradientAt(prepared, state, 0);
-    const { rear, front } = prepared.gradient;
-    const onFront = kind === 'front axle' || kind === 'front tyre' || kind === 'gross';
-    const onRear = kind === 'rear axle' || kind === 'rear tyre' || kind === 'gross';
-    return ((onFront ? front.wheelLoad : 0) + (onRear ? rear.wheelLoad : 0)) / GRAVITY;
-  });
+  const { value, contributions } = readAt(at, (prepared, state) => wheelLoad(prepared, state, kind));
   return { load: value.value, contributions };
 }

@@ -1,7 +1,7 @@
 import { verdictOf } from '@sagwright/model/limits/limits';
 import type { Figure } from '@sagwright/model/plan/answer';
 import { type Contribution, halfWidthOf } from '@sagwright/model/uncertainty/spread';
-import type { LimitNeed, LimitNeeded, LimitRowDocument } from './document.ts';
+import type { LimitNeeded, LimitRowDocument } from './document.ts';
 
 /** A row with what its margin's ± is made of, worked out when it is asked for. */
 export interface LimitRow {
@@ -26,12 +26,13 @@ export function checkedRow(
   name: RowName,
   held: readonly Held[],
   notes: LimitRowDocument['notes'] = [],
+  leftOut: LimitRowDocument['leftOut'] = [],
 ): LimitRow {
   const worst = held.reduce((a, b) => (isWorse(b, a) ? b : a));
   const { loadCase, found, allowed, margin, contributions } = worst;
-  const verdict = verdictOf(margin.value, margin.plusMinus ?? 0);
+  const verdict = verdictOf(margin.value, margin.plusMinus);
   return {
-    told: { ...name, verdict, loadCase, found, allowed, margin, needs: [], notes },
+    told: { ...name, verdict, loadCase, found, allowed, margin, needs: [], notes, leftOut },
     contributions,
   };
 }
@@ -41,6 +42,7 @@ export function neededRow(
   name: RowName,
   needs: readonly LimitNeeded[],
   notes: LimitRowDocument['notes'] = [],
+  leftOut: LimitRowDocument['leftOut'] = [],
 ): LimitRow {
   return {
     told: {
@@ -52,13 +54,10 @@ export function neededRow(
       margin: null,
       needs,
       notes,
+      leftOut,
     },
     contributions: () => [],
   };
-}
-
-export function needed(what: LimitNeed, path: string): LimitNeeded {
-  return { what, path };
 }
 
 /** Exceeded beats close, close beats passed; of alike ones the least margin, its ± taken off. */
@@ -66,8 +65,10 @@ function isWorse(a: Held, b: Held): boolean {
   return leastLeft(a) < leastLeft(b);
 }
 
+/** Nobody knows how little is left where nobody knows the ±: that comes right after what is exceeded. */
 function leastLeft({ margin: { value, plusMinus } }: Held): number {
-  return value < 0 ? value - EXCEEDED : value - (plusMinus ?? 0);
+  if (value < 0) return value - EXCEEDED;
+  return plusMinus === null ? value - EXCEEDED / 2 : value - plusMinus;
 }
 
 /** Puts what is exceeded before all that is not. */

@@ -1,10 +1,16 @@
+import { longerLeft } from '@sagwright/model/limits/threadLeft';
 import { rangeOf } from '@sagwright/model/plan/adjuster';
-import type { Planned } from '@sagwright/model/plan/answer';
+import type { Figure, Planned, Reach } from '@sagwright/model/plan/answer';
+import { adjusterSI, leftOfChosen } from '../inputs/lengthAdjuster.ts';
 import { margins } from '../inputs/margins.ts';
+import { ownParts } from '../inputs/ownFigure.ts';
+import { type Take, takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, springInView } from '../result/inView.ts';
 import { coilBind } from '../why/lengths.ts';
-import { checkedRow, type Held, type LimitRow, needed, neededRow, type RowName } from './row.ts';
+import type { LeftOut, LimitNeeded } from './document.ts';
+import { needed } from './needs.ts';
+import { checkedRow, type Held, type LimitRow, neededRow, type RowName, spreadOf } from './row.ts';
 
 /** What is turned and what is squeezed: preload adjusters, the length adjuster's thread, coil bind. */
 export function shockRows(planned: JobPlan): readonly LimitRow[] {
@@ -17,35 +23,51 @@ export function shockRows(planned: JobPlan): readonly LimitRow[] {
   ];
 }
 
-/** Where hands are told to set it, and how far that is from the nearer end. Nothing where nothing is set. */
+/**
+ * Where hands are told to set it, and how far that is from the nearer end; where its range does not get to the wanted sag, how far
+ * past it that lies. Nothing where nothing is set.
+ */
 function preloadRow(planned: JobPlan, end: End): readonly LimitRow[] {
   const name: RowName = { id: `${end}-preload`, kind: 'preload', end, of: null, dimension: 'length' };
   const { adjuster } = planned.inputs.question[end];
   if (adjuster === null) return [];
   const range = rangeOf(adjuster).most;
-  const cells = plannedCells(planned, end);
+  const { cells, leftOut, needs } = cellsInView(planned, end);
   const held = cells.flatMap(({ loadCase, cell }): Held[] => {
-    if (cell.setting === null) return [];
-    const { position } = cell.setting;
+    const margin = preloadMargin(cell, range);
+    if (margin === null) return [];
     return [
       {
         loadCase,
-        found: { value: position, plusMinus: 0 },
+        found: { value: cell.setting!.position, plusMinus: 0 },
         allowed: { value: range, plusMinus: 0 },
-        margin: { value: Math.min(position, range - position), plusMinus: 0 },
-        contributions: () => [],
+        margin,
+        contributions: () => (margin.plusMinus === 0 ? [] : cell.contributions),
       },
     ];
   });
-  if (held.length === 0) return [neededRow(name, [needed('nothing planned', 'loadCases')])];
-  const past = cells.some(
-    ({ cell }) => cell.reach.kind === 'out of reach' || cell.reach.kind === 'at the edge',
+  const isOne = (kind: Reach['kind']): boolean => cells.some(({ cell }) => cell.reach.kind === kind);
+  const notes = [
+    ...(isOne('at the edge') ? (['only at its end'] as const) : []),
+    ...(isOne('between steps') ? (['between its steps'] as const) : []),
+  ];
+  const bare = cells.flatMap(({ loadCase, cell: { reach } }) =>
+    reach.kind === 'no spring wanted' ? [{ loadCase, why: reach.kind }] : [],
   );
-  return [checkedRow(name, held, past ? ['past its end'] : [])];
+  return [judged(name, held, needs, [...leftOut, ...bare], notes)];
 }
 
-/** How much longer the shock could still be made, from where it stands or is to stand. */
-function lengthRow({ inputs }: JobPlan): readonly LimitRow[] {
+/** What hands set is exact; where they cannot, what is wanted has its ±. At the edge some of the wanted band is in reach: 0 is left. */
+function preloadMargin({ setting, reach, positions }: Planned, range: number): Figure | null {
+  if (setting === null) return null;
+  const plusMinus = positions?.aim.plusMinus ?? null;
+  if (reach.kind === 'out of reach') return { value: -reach.short, plusMinus };
+  if (reach.kind === 'at the edge') return { value: 0, plusMinus };
+  return { value: Math.min(setting.position, range - setting.position), plusMinus: 0 };
+}
+
+/** How far the shock can still be made longer from where it stands or is to stand; and shorter, where that is chosen. */
+function lengthRow({ job, inputs }: JobPlan): readonly LimitRow[] {
   const name: RowName = {
     id: 'rear-shock-length',
     kind: 'shock length',
@@ -53,13 +75,34 @@ function lengthRow({ inputs }: JobPlan): readonly LimitRow[] {
     of: null,
     dimension: 'length',
   };
-  const at = inputs.shock.lengthAdjuster;
-  if (at === null) return [];
-  const { longer, chosen, stands } = at;
-  const margin = chosen !== null && chosen.change.value > 0 ? chosen.left : (longer?.length ?? null);
-  if (margin === null) return [neededRow(name, [needed('thread', 'machine.rear.shock.lengthAdjuster')])];
-  const found = { value: stands.value + (chosen?.change.value ?? 0), plusMinus: stands.plusMinus };
-  return [checkedRow(name, [{ loadCase: null, found, allowed: null, margin, contributions: () => [] }])];
+  const typed = job.machine.rear.shock.lengthAdjuster;
+  const stands = inputs.shock.lengthAdjuster?.stands;
+  if (typed === undefined || stands === undefined) return [];
+  const choice = job.choice?.shockLength;
+  const chosen = inputs.shock.lengthAdjuster?.chosen?.change.value ?? 0;
+  const ways: readonly ((take: Take) => number | null)[] = [
+    ...(chosen > 0 ? [] : [(take: Take) => longerLeft(adjusterSI(take, typed))?.length ?? null]),
+    ...(chosen === 0 ? [] : [(take: Take) => leftOfChosen(take, typed, choice!)]),
+  ];
+  const found = { value: stands.value + chosen, plusMinus: stands.plusMinus };
+  const held = ways.map((way): Held | null => {
+    const parts = ownParts(takeAgain(inputs.figures, '', 0), way);
+    if (parts === null) return null;
+    const { figure: margin, contributions } = spreadOf(parts.value, parts.moves);
+    return { loadCase: null, found, allowed: null, margin, contributions: () => contributions };
+  });
+  const path = 'machine.rear.shock.lengthAdjuster';
+  const lacks = held.flatMap((each, i) =>
+    each !== null ? [] : [i === 0 ? needed('thread', path) : needed('shortest length', `${path}.least`)],
+  );
+  return [
+    judged(
+      name,
+      held.flatMap((each) => each ?? []),
+      lacks,
+      [],
+    ),
+  ];
 }
 
 /** Stroke left before the coils touch at full bump, less what is kept in hand. */
@@ -68,29 +111,62 @@ function coilBindRow(planned: JobPlan, end: End): readonly LimitRow[] {
   const spring = springInView(planned, end);
   if (spring === null) return [];
   const allowed = { value: margins.keepFromCoilBind, plusMinus: 0 };
-  const held = plannedCells(planned, end).flatMap(({ loadCase, cell }): Held[] => {
+  const { cells, leftOut, needs } = cellsInView(planned, end);
+  const held = cells.flatMap(({ loadCase, cell }): Held[] => {
     const opened = coilBind(planned, end, spring, cell);
     if (typeof opened === 'string') return [];
     const { value: found, contributions } = opened;
     const margin = { value: found.value - allowed.value, plusMinus: found.plusMinus };
     return [{ loadCase, found, allowed, margin, contributions: () => contributions }];
   });
-  if (held.length > 0) return [checkedRow(name, held)];
   const { freeLength, solidLength } = planned.inputs.question[end].choices.find(
     ({ id }) => id === spring.spring,
   )!;
-  const path = `springs.${spring.spring}.${freeLength === null ? 'freeLength' : 'solidLength'}`;
-  return [
-    freeLength === null || solidLength === null
-      ? neededRow(name, [needed('spring lengths', path)])
-      : neededRow(name, [needed('nothing planned', 'loadCases')]),
+  const path = `springs.${spring.spring}`;
+  const lacks = [
+    ...(freeLength === null ? [needed('free length', `${path}.freeLength`)] : []),
+    ...(solidLength === null ? [needed('solid length', `${path}.solidLength`)] : []),
   ];
+  return [judged(name, held, [...lacks, ...needs], leftOut)];
 }
 
-/** Planned cells of the spring in view, for every load: also those that are only looked at. */
-function plannedCells(
+/** What fails has failed, whatever else is not known; what lacks a figure, or has no load planned, is never passed. */
+function judged(
+  name: RowName,
+  held: readonly Held[],
+  needs: readonly LimitNeeded[],
+  leftOut: readonly LeftOut[],
+  notes: Parameters<typeof checkedRow>[2] = [],
+): LimitRow {
+  const row = held.length === 0 ? null : checkedRow(name, held, notes, leftOut);
+  if (row !== null && (row.told.verdict === 'over' || needs.length === 0)) return row;
+  const lacks = needs.length > 0 ? needs : [needed('nothing planned', 'loadCases')];
+  return neededRow(name, lacks, notes, leftOut);
+}
+
+/**
+ * Planned cells of the spring in view, for every load: also those that are only looked at. A load that may not be ridden so, or for
+ * which no sag is wanted, is left out: nothing tells what its collar would be set to.
+ */
+function cellsInView(
   planned: JobPlan,
   end: End,
-): readonly { readonly loadCase: string; readonly cell: Planned }[] {
-  return springInView(planned, end)?.cells.flatMap((cell) => (cell.kind === 'planned' ? [cell] : [])) ?? [];
+): {
+  readonly cells: readonly { readonly loadCase: string; readonly cell: Planned }[];
+  readonly leftOut: readonly LeftOut[];
+  readonly needs: readonly LimitNeeded[];
+} {
+  const cells = springInView(planned, end)?.cells ?? [];
+  return {
+    cells: cells.flatMap((cell) => (cell.kind === 'planned' ? [cell] : [])),
+    leftOut: cells.flatMap(({ kind, loadCase }) =>
+      kind === 'refused' || kind === 'not wanted' ? [{ loadCase, why: kind }] : [],
+    ),
+    needs: cells.flatMap((cell): readonly LimitNeeded[] => {
+      if (cell.kind === 'no rest') return [needed('rest', `loadCases.${cell.loadCase}`)];
+      return cell.kind === 'target outside travel'
+        ? [needed('sag within travel', `loadCases.${cell.loadCase}`)]
+        : [];
+    }),
+  };
 }

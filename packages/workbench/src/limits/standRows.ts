@@ -3,11 +3,12 @@ import type { Knob } from '@sagwright/records/schema/limits';
 import { inOrder } from '../inputs/desk.ts';
 import type { JobPlan } from '../path.ts';
 import { ownFigures } from '../stance/own.ts';
-import { figureAt, postureAt } from '../stance/posture.ts';
+import { type Posture, postureAt } from '../stance/posture.ts';
 import { rowsOf } from '../stance/stance.ts';
 import { standing } from '../why/standing.ts';
 import type { LimitNote } from './document.ts';
-import { checkedRow, type LimitRow, needed, neededRow, type RowName } from './row.ts';
+import { needed } from './needs.ts';
+import { checkedRow, type Held, type LimitRow, neededRow, type RowName, spreadOf } from './row.ts';
 
 /** The lean on each side stand, nothing aboard, with the shock length and clamp height that are chosen. */
 export function sideStandRows(planned: JobPlan): readonly LimitRow[] {
@@ -27,28 +28,42 @@ export function sideStandRows(planned: JobPlan): readonly LimitRow[] {
     };
     if (needs === 'sideways') return neededRow(name, [needed('sideways', `machine.points.${of}.sideways`)]);
     if (needs !== null) return neededRow(name, [needed('side stand', 'machine.points')]);
-    const lean = figureAt(posture, place);
-    if (lean === null) return neededRow(name, [needed('rest', 'machine.weighing')]);
-    return leanRow(planned, name, lean);
+    if (posture === null || posture.values[place] == null)
+      return neededRow(name, [needed('rest', 'machine.weighing')]);
+    return leanRow(planned, name, posture, place);
   });
 }
 
-function leanRow(
-  { inputs }: JobPlan,
-  name: RowName,
-  lean: { readonly value: number; readonly plusMinus: number | null },
-): LimitRow {
-  const least = inputs.figures.get('machine.limits.standLean.least');
-  const most = inputs.figures.get('machine.limits.standLean.most');
-  if (least === undefined || most === undefined)
-    return neededRow(name, [needed('stand lean', 'machine.limits.standLean')]);
-  const nearer = lean.value - least.value < most.value - lean.value ? least : most;
-  const margin = {
-    value: Math.min(lean.value - least.value, most.value - lean.value),
-    plusMinus: Math.hypot(lean.plusMinus ?? 0, nearer.halfWidth),
-  };
-  const allowed = { value: nearer.value, plusMinus: nearer.halfWidth };
-  return checkedRow(name, [{ loadCase: null, found: lean, allowed, margin, contributions: () => [] }]);
+/** Between two bounds: whichever leaves less, its ± taken off. */
+function leanRow({ inputs }: JobPlan, name: RowName, { values, slopes }: Posture, place: number): LimitRow {
+  const lean = values[place]!;
+  const moves = new Map([...slopes].map(([input, each]) => [input, each[place] ?? 0]));
+  const isKnown = [...moves.values()].every(Number.isFinite);
+  const found = { value: lean, plusMinus: isKnown ? spreadOf(lean, moves).figure.plusMinus : null };
+  const bounds = [
+    { bound: inputs.figures.get('machine.limits.standLean.least'), over: 1 },
+    { bound: inputs.figures.get('machine.limits.standLean.most'), over: -1 },
+  ];
+  const held = bounds.flatMap(({ bound, over }): Held[] => {
+    if (bound === undefined) return [];
+    const margin = over * (lean - bound.value);
+    const parts = [
+      ...[...moves].map(([input, slope]) => [input, over * slope] as const),
+      [bound.path, -over * bound.deviation] as const,
+    ];
+    const spread = isKnown ? spreadOf(margin, new Map(parts)) : null;
+    return [
+      {
+        loadCase: null,
+        found,
+        allowed: { value: bound.value, plusMinus: bound.halfWidth },
+        margin: spread?.figure ?? { value: margin, plusMinus: null },
+        contributions: () => spread?.contributions ?? [],
+      },
+    ];
+  });
+  if (held.length < bounds.length) return neededRow(name, [needed('stand lean', 'machine.limits.standLean')]);
+  return checkedRow(name, held, isKnown ? [] : ['± not known']);
 }
 
 /** As far from its base as this share of all clicks a knob counts as far away. Common practice, no source. */

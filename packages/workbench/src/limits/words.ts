@@ -10,8 +10,10 @@ import type { LimitRowDocument, RoomDocument } from './document.ts';
 /** One limit in a sentence: passed, failed, too close to call, or what must be read first. */
 export function limitRowWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
   const said = verdictWords(planned, row, units);
+  const loads = row.leftOut.map(({ loadCase, why }) => say.leftOutLoad[why](loadName(planned.job, loadCase)));
+  const whole = loads.length === 0 ? said : say.leftOut(said, say.list(loads));
   const notes = row.notes.map((note) => say.notes[note]);
-  return notes.length === 0 ? said : say.noted(said, say.list(notes));
+  return notes.length === 0 ? whole : say.noted(whole, say.list(notes));
 }
 
 function verdictWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
@@ -20,21 +22,28 @@ function verdictWords(planned: JobPlan, row: LimitRowDocument, units: Units): st
     return say.notChecked(name, say.list([...new Set(row.needs.map(({ what }) => say.needs[what]))]));
   }
   const margin = marginWords(row, units);
-  const verdicts = { within: say.passed, 'within its ±': say.close, over: say.over } as const;
+  const over = row.kind === 'preload' ? say.notReached : say.over;
+  const verdicts = { within: say.passed, 'within its ±': say.close, over } as const;
   const said = verdicts[row.verdict](name, margin);
   return row.loadCase === null ? say.alone(said) : say.withLoad(said, loadName(planned.job, row.loadCase));
 }
 
 /** By how much, never below 0: the verdict says which way. */
-function marginWords({ margin, dimension }: LimitRowDocument, units: Units): string {
+function marginWords({ kind, margin, allowed, dimension, verdict }: LimitRowDocument, units: Units): string {
   const { value, plusMinus } = margin!;
-  if (dimension === 'count') return say.clicks(String(Math.abs(value)));
-  return exactly({ value: Math.abs(value), plusMinus }, dimension, units);
+  const size = Math.abs(value);
+  const said =
+    dimension === 'count' ? say.clicks(String(size)) : exactly({ value: size, plusMinus }, dimension, units);
+  const way = verdict === 'over' ? 'over' : 'left';
+  if (kind === 'coil bind' && allowed !== null && dimension !== 'count')
+    return say.keptOff[way](said, format(allowed.value, dimension, units));
+  return way === 'over' ? said : say.left(said);
 }
 
 /** What is taken as it stands is told without a ±. */
 function exactly(figure: Figure, dimension: ShownDimension, units: Units): string {
-  return figure.plusMinus === null || figure.plusMinus === 0
+  if (figure.plusMinus === null) return say.unknownPlusMinus(format(figure.value, dimension, units));
+  return figure.plusMinus === 0
     ? format(figure.value, dimension, units)
     : formatFigure(figure, dimension, units);
 }
@@ -57,14 +66,17 @@ function ownName({ machine }: JobPlan['job'], kind: LimitRowDocument['kind'], of
 /** How much more may lie at a place, and what ends it. */
 export function roomWords(planned: JobPlan, room: RoomDocument, units: Units): string {
   const where = say.room[room.takes](placeName(planned.job, room.place));
-  const said =
-    room.mass === null || room.by === null
-      ? say.room.unknown(where)
-      : say.room.most(
-          where,
-          exactly(room.mass, 'mass', units),
-          room.by.kind === 'tips' ? say.room.tips : say.room.by(limitName(planned, room.by)),
-        );
+  const said = roomSaid(planned, room, where, units);
   const unread = room.notChecked.map((of) => limitName(planned, of));
   return unread.length === 0 ? said : say.room.unchecked(said, say.list(unread));
+}
+
+function roomSaid(planned: JobPlan, room: RoomDocument, where: string, units: Units): string {
+  const { mass, by, moreThan, notChecked } = room;
+  if (moreThan !== null) return say.room.moreThan(where, format(moreThan, 'mass', units));
+  if (mass === null || by === null) return say.room.unknown(where);
+  const told = exactly(mass, 'mass', units);
+  if (by.kind === 'tips') return say.room.most(where, told, say.room.tips);
+  const isAtBest = notChecked.some(({ kind }) => kind === by.kind && kind !== 'place');
+  return say.room.most(where, told, (isAtBest ? say.room.atBest : say.room.by)(limitName(planned, by)));
 }

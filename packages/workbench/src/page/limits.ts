@@ -1,6 +1,7 @@
-import type { LimitOf, LimitResult } from '@sagwright/model/limits/limits';
+import type { LimitResult } from '@sagwright/model/limits/limits';
 import { formatPlainNumber, formatValueNumber } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
+import { limitNeeds, limitPath } from '../limits/needs.ts';
 import type { JobPlan } from '../path.ts';
 import { limitName, limitWords } from '../words/limits.ts';
 import type { LimitView } from './shapes.ts';
@@ -18,25 +19,6 @@ export function limitViews(
     allowed: limit.allowed === null ? null : formatPlainNumber(limit.allowed, 'mass', units),
     verdict: limit.verdict,
     text: limitWords(planned, limit, units),
-    path: pathOf(planned, limit.of),
+    path: limitNeeds(planned, limit.of)[0]?.path ?? limitPath(planned, limit.of),
   }));
-}
-
-/** Where the job holds a limit. A tyre's is its load index, unless its capacity was read. */
-function pathOf({ job }: JobPlan, of: LimitOf): string {
-  switch (of.kind) {
-    case 'place':
-      return `machine.places.${of.place}.limit`;
-    case 'gross':
-      return 'machine.limits.gross';
-    case 'rear axle':
-      return 'machine.limits.rearAxle';
-    case 'front axle':
-      return 'machine.limits.frontAxle';
-    default: {
-      const end = of.kind === 'rear tyre' ? 'rear' : 'front';
-      const known = job.machine[end].tyre?.capacity !== undefined;
-      return `machine.${end}.tyre.${known ? 'capacity' : 'loadIndex'}`;
-    }
-  }
 }

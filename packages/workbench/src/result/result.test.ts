@@ -176,6 +176,13 @@ function oddTourers(): readonly JobDocument[] {
       ['machine.rear.tyre.capacity', undefined],
       ['machine.rear.tyre.loadIndex', undefined],
     ),
+    // More than anybody loads is left of what the plate allows, and nothing else is known.
+    tourerWith(
+      ['machine.limits', { gross: { value: 1200, unit: 'kg' } }],
+      ['machine.places.carrier.limit', undefined],
+      ['machine.rear.tyre.capacity', undefined],
+      ['machine.front.tyre.capacity', undefined],
+    ),
     tourerWith(
       ['machine.weighing.massCentreHeight.value', 800],
       ['steady', { braking: { deceleration: { value: 1.3, unit: 'g' }, frontShare: percent(100) } }],

@@ -28,7 +28,7 @@ export function tourerData(): Record<string, unknown> {
       },
       rear: {
         unsprung: q(31, 'kg'),
-        tyre: { radius: q(318, 'mm', 'own tape'), capacity: q(365, 'kg', 'plate') },
+        tyre: { radius: q(318, 'mm', 'own tape'), capacity: q(365, 'kg', 'plate'), ...air(2.9) },
         travel: { kind: 'leverage', ratio: q(1.12, 'wheel/shock', 'own tape') },
         pivot: { x: q(560, 'mm', 'own tape'), height: q(365, 'mm', 'own tape') },
         drive: {
@@ -58,7 +58,7 @@ export function tourerData(): Record<string, unknown> {
       },
       front: {
         unsprung: q(24, 'kg'),
-        tyre: { capacity: q(265, 'kg', 'plate') },
+        tyre: { capacity: q(265, 'kg', 'plate'), ...air(2.5) },
         fork: {
           stroke: q(117, 'mm', 'manual'),
           air: { bore: q(41, 'mm'), gap: q(125, 'mm', 'manual') },
@@ -194,6 +194,11 @@ export function tourerThatNothingFits(): JobDocument {
 
 export function q(value: number, unit: string, origin?: string): Record<string, unknown> {
   return origin === undefined ? { value, unit } : { value, unit, origin };
+}
+
+/** A tyre with as much air as its placard asks for. */
+function air(bar: number): Record<string, unknown> {
+  return { pressure: q(bar, 'bar', 'own log'), placardPressure: q(bar, 'bar', 'plate') };
 }
 
 function on(thing: string, place: string): Record<string, unknown> {

@@ -2,6 +2,7 @@ import type { LimitOf, LimitResult } from '@sagwright/model/limits/limits';
 import type { LoadCaseResult } from '@sagwright/model/plan/answer';
 import { format, formatFigure, formatFigureNumber, formatPlainNumber, unitOf } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
+import { limitNeeds } from '../limits/needs.ts';
 import type { JobPlan } from '../path.ts';
 import { words } from './catalogue.ts';
 import { loadName, placeName } from './names.ts';
@@ -40,7 +41,9 @@ export function closeLimitWords(planned: JobPlan, load: LoadCaseResult, units: U
 export function nearestLimitWords(planned: JobPlan, units: Units): string | null {
   const known = planned.plan.loadCases.flatMap(({ loadCase, limits }) =>
     limits.flatMap((limit) =>
-      limit.allowed === null ? [] : [{ loadCase, limit, used: limit.load / limit.allowed }],
+      limit.allowed === null || limit.verdict === 'not checked'
+        ? []
+        : [{ loadCase, limit, used: limit.load / limit.allowed }],
     ),
   );
   if (known.length === 0) return null;
@@ -51,7 +54,7 @@ export function nearestLimitWords(planned: JobPlan, units: Units): string | null
 /** "Not checked, figure needed: …" for every limit that nobody has read, once; null where all are known. */
 export function limitsNotChecked(planned: JobPlan): string | null {
   const needed = planned.plan.loadCases.flatMap(({ limits }) =>
-    limits.filter(({ verdict }) => verdict === 'not checked').map(({ of }) => neededName(planned, of)),
+    limits.filter(({ verdict }) => verdict === 'not checked').flatMap(({ of }) => neededNames(planned, of)),
   );
   const once = [...new Set(needed)];
   return once.length === 0 ? null : words.limits.notChecked(words.listed(once));
@@ -59,11 +62,13 @@ export function limitsNotChecked(planned: JobPlan): string | null {
 
 /** A load against a limit: "rear axle rating: 361 ± 5 of 365 kg"; or what has to be read. */
 export function limitWords(planned: JobPlan, limit: LimitResult, units: Units): string {
-  const { of, load, plusMinus, allowed } = limit;
-  if (allowed === null) return words.limits.notChecked(neededName(planned, of));
+  const { of, load, plusMinus, allowed, verdict } = limit;
+  const notChecked = (): string => words.limits.notChecked(words.listed(neededNames(planned, of)));
+  if (allowed === null) return notChecked();
   const figure = formatFigureNumber({ value: load, plusMinus }, 'mass', units);
   const most = `${formatPlainNumber(allowed, 'mass', units)} ${unitOf('mass', units)}`;
-  return words.limits.against(limitName(planned, of), figure, most);
+  const against = words.limits.against(limitName(planned, of), figure, most);
+  return verdict === 'not checked' ? words.limits.atBest(against, notChecked()) : against;
 }
 
 function limitInLoad(planned: JobPlan, loadCase: string, limit: LimitResult, units: Units): string {
@@ -81,9 +86,9 @@ export function limitName(planned: JobPlan, of: LimitOf): string {
   return words.limits.of[of.kind](of.kind === 'place' ? placeName(planned.job, of.place) : '');
 }
 
-/** What has to be read where a limit is not known. */
-export function neededName(planned: JobPlan, of: LimitOf): string {
-  return words.limits.needed[of.kind](of.kind === 'place' ? placeName(planned.job, of.place) : '');
+/** What has to be read before a load can be held against a limit. */
+function neededNames(planned: JobPlan, of: LimitOf): readonly string[] {
+  return limitNeeds(planned, of).map(({ what }) => words.limits.needed[what](limitName(planned, of)));
 }
 
 function fuelWords(planned: JobPlan): string {

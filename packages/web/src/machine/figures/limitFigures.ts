@@ -27,6 +27,7 @@ export function limitGroup({ machine }: JobDocument): FigureGroup {
           title: words.tyre[end],
           figures: [
             quantity(`machine.${end}.tyre.placardPressure`, words.placardPressure, 'tyrePressure', 'stated'),
+            quantity(`machine.${end}.tyre.mostPressure`, words.mostPressure, 'tyrePressure', 'stated'),
             ...(machine[end].tyre?.byPressure === undefined
               ? []
               : [
