@@ -1,3 +1,4 @@
+import type { Settling } from '../statics/endAt.ts';
 import {
   FRONT_TRAVEL,
   gradientAgain,
@@ -21,7 +22,7 @@ export type HeldTravel = (prepared: Prepared) => number;
  * r is the gradient of the energy, J its curvature (analytic); ∂r/∂q is a central difference of r at the same x, never of a
  * solved output. A wheel on a stop stays on it, and moves as the stop does: right on the side that keeps it pressed, and
  * told by `EndRest.standing` and its stop force (`travelHalfWidths`).
- * state  the rest (held travels included);  held, heldTravel  the end that is held and where
+ * state  the rest (held travels included);  held, heldTravel  the end that is held and where;  settling  how it came to rest
  * Returns 4 numbers for each direction, one after the other, and leaves `prepared.gradient` at the rest.
  * Throws RangeError where the rest is not stable.
  * Source: implicit function theorem; checked against re-solved machines (derivatives.test.ts) and Monte Carlo.
@@ -33,13 +34,14 @@ export function stateDerivatives(
   directions: readonly Direction[],
   held: Held = 'none',
   heldTravel: HeldTravel | null = null,
+  settling: Settling = 0,
 ): Float64Array {
-  gradientAt(prepared, state, 0);
+  gradientAt(prepared, state, settling);
   const rear = wheelPlace(prepared, state, 'rear', held === 'rear' || held === 'both', heldTravel);
   const front = wheelPlace(prepared, state, 'front', held === 'front' || held === 'both', heldTravel);
   const out = new Float64Array(4 * directions.length);
   const change = new Float64Array(4);
-  const moving = movingAbout(parameters, prepared, state);
+  const moving = movingAbout(parameters, prepared, state, settling);
   for (let j = 0; j < directions.length; j += 1) {
     forceChange(moving, directions[j]!, rear, front, change);
     if (rear.at !== null) pushByWheel(prepared.gradient.rear, rear.shift, change);
@@ -89,15 +91,21 @@ interface Moving {
   readonly parameters: Parameters;
   readonly prepared: Prepared;
   readonly state: State;
+  readonly settling: Settling;
   /** As they are at the rest. */
   readonly figures: Float64Array;
   /** What the gradient still holds of the direction moved along last. */
   left: Reach;
 }
 
-function movingAbout(parameters: Parameters, { machine }: Prepared, state: State): Moving {
+function movingAbout(
+  parameters: Parameters,
+  { machine }: Prepared,
+  state: State,
+  settling: Settling,
+): Moving {
   const left = { rear: true, front: true, travel: true };
-  return { parameters, prepared: prepare(machine), state, figures: figuresOf(parameters), left };
+  return { parameters, prepared: prepare(machine), state, settling, figures: figuresOf(parameters), left };
 }
 
 /** −∂r/∂q along a direction, into `out`, and how the wheels that are not free shift. */
@@ -131,8 +139,8 @@ function forceChange(
 
 /** Works out what this direction reaches, and what the one before left moved. */
 function gradientMoved(moving: Moving, reach: Reach): void {
-  const { prepared, state, left } = moving;
-  gradientAgain(prepared, state, 0, reach.rear || left.rear, reach.front || left.front);
+  const { prepared, state, settling, left } = moving;
+  gradientAgain(prepared, state, settling, reach.rear || left.rear, reach.front || left.front);
   moving.left = reach;
 }
 
