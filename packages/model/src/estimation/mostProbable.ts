@@ -90,8 +90,9 @@ export function mostProbable(
     if (!(deviation > 0))
       throw new RangeError(`mostProbable: a reading's deviation is ${deviation}; must be > 0`);
   }
-  let at = stateAt(evidence, predict, start);
-  if (at === null) return { kind: 'not found', misfit: null };
+  const first = stateAt(evidence, predict, start);
+  if (first === null) return { kind: 'not found', misfit: null };
+  let at: Here = first;
   let before = Number.POSITIVE_INFINITY;
   for (let iteration = 0; iteration < STEPS_MAX; iteration += 1) {
     const step = stepFrom(at);
