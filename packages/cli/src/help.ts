@@ -9,6 +9,7 @@ const program = `sagwright: set-up for a loaded motorcycle, every number with it
   sagwright plan my-job.json --json > plan.json
   sagwright why collar my-job.json    where a number comes from
   sagwright tape linkage              which lengths give the hard points
+  sagwright worklist my-job.json      what hands do to fit new shocks
   sagwright open my-job.json          the same on a page, drawn and live
 
 A job file holds what was read from one machine: docs/job-file.md. "-" reads it
@@ -74,6 +75,24 @@ const tape = `sagwright tape KIND or FILE: which lengths give a rear's hard poin
 Exit code: 0 told · 1 no hard points in this job · 2 not understood · 3 problems
 `;
 
+const worklist = `sagwright worklist FILE: what hands do to fit what the job tells of, and in which
+order: as few changes of how the machine stands as can be, nothing before what
+it waits for.
+
+  sagwright worklist my-job.json
+      Each eye against its bolt; then each step with its trap, its tools, why it
+      stands where it does, and the torque as somebody read it from the manual.
+  sagwright worklist my-job.json --done found,loosen
+      These are done, beside those that the job notes as done: what is left,
+      what was done too early and must be undone, what came too late.
+      Steps go by the names in brackets.
+  sagwright worklist my-job.json --json
+      The same for a program: docs/worklist-json.md.
+
+Exit code: 0 told · 1 a part does not fit, or nothing is being fitted ·
+2 not understood, or no such step · 3 problems
+`;
+
 const newJob = `sagwright new [FILE]: asks its way to a first job file.
 Eight entries: who and what rides, and what is read at the rear. What a job
 cannot leave out beside them comes with a usual figure, a wide ± and its reason.
@@ -107,6 +126,7 @@ const commands: ReadonlyMap<string, string> = new Map([
   ['check', check],
   ['why', why],
   ['tape', tape],
+  ['worklist', worklist],
   ['new', newJob],
   ['open', open],
 ]);

@@ -8,6 +8,7 @@ import { tape } from './tape/tape.ts';
 import { type Output, outputTo } from './terminal/output.ts';
 import { isMisused, type Misused } from './usage.ts';
 import { why } from './why/why.ts';
+import { worklist } from './worklist/worklist.ts';
 
 type Command = (args: readonly string[], out: Output, errors: Output) => Promise<ExitCode | Misused>;
 
@@ -16,6 +17,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['check', check],
   ['why', why],
   ['tape', tape],
+  ['worklist', worklist],
   ['new', newJob],
   ['open', open],
 ]);

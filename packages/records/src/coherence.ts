@@ -1,4 +1,5 @@
 import { adjusterProblems } from './coherence/adjusters.ts';
+import { fittingProblems } from './coherence/fitting.ts';
 import { frontTravelProblems } from './coherence/frontTravel.ts';
 import { limitProblems } from './coherence/limits.ts';
 import { loadProblems } from './coherence/loads.ts';
@@ -26,5 +27,6 @@ export function incoherences(job: JobDocument): Problem[] {
     ...setupProblems(job),
     ...stanceProblems(job),
     ...limitProblems(job.machine),
+    ...fittingProblems(job),
   ];
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fitting } from './schema/fitting.ts';
 import type { Immutable } from './schema/immutable.ts';
 import { loadCases, things } from './schema/loads.ts';
 import { machine } from './schema/machine.ts';
@@ -44,6 +45,7 @@ export const job = z.strictObject({
   ),
   /** Braking and driving that are looked at; left out: nothing is told of them. */
   steady: z.exactOptional(steady),
+  fitting: z.exactOptional(fitting),
 });
 
 export type JobDocument = Immutable<z.infer<typeof job>>;

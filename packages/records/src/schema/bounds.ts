@@ -99,6 +99,16 @@ export const bounds = {
   frontShare: { dimension: 'share', least: 0, most: 1 },
   thrust: { dimension: 'force', least: 0, most: 20000 },
 
+  // What is being fitted
+  eyeBore: { dimension: 'length', least: 0.004, most: 0.06 },
+  boltDiameter: { dimension: 'length', least: 0.004, most: 0.04 },
+  mountWidth: { dimension: 'length', least: 0.003, most: 0.15 },
+  mountFloat: { dimension: 'length', least: 0, most: 0.02 },
+  mountOffset: { dimension: 'length', least: 0, most: 0.1 },
+  bracketOffset: { dimension: 'length', least: 0, most: 0.1 },
+  toolSize: { dimension: 'length', least: 0.0015, most: 0.1 },
+  torque: { dimension: 'torque', least: 0.2, most: 400 },
+
   // Targets
   wantedShare: { dimension: 'share', least: 0, most: 1 },
   wantedLength: { dimension: 'length', least: 0, most: 0.4 },

@@ -5,6 +5,7 @@ import type { FrontTravel } from '../schema/frontTravel.ts';
 import type { Front, Machine, Rear } from '../schema/machine.ts';
 import type { EndSetting } from '../schema/setups.ts';
 import { type JobDocument, jobFormat, jobVersion } from '../schema.ts';
+import { arbitraryRearFitting } from './arbitraryFitting.ts';
 import {
   arbitraryClearances,
   arbitraryKnobs,
@@ -60,8 +61,9 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
         arbitraryLoadCases(Object.keys(things), Object.keys(places)),
         arbitraryStandChoice(tyresKnown(ends)),
         fc.option(arbitrarySteady, { nil: undefined }),
+        fc.option(arbitraryRearFitting, { freq: 2, nil: undefined }),
       )
-      .map(([loadCases, standing, steady]) => ({
+      .map(([loadCases, standing, steady, fitting]) => ({
         format: jobFormat,
         version: jobVersion,
         name: 'an invented job',
@@ -75,6 +77,7 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
         setups: { asFound: ends.asFound },
         choice: { ...ends.choice, ...(ends.front.travel ? withoutClamps(standing) : standing) },
         ...(steady === undefined ? {} : { steady }),
+        ...(fitting === undefined ? {} : { fitting: { rear: fitting } }),
       })),
   );
 

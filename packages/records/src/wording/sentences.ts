@@ -126,6 +126,9 @@ export const sentences = {
   noOtherTyre: (end: string) =>
     `there is no radius and no size of the ${end} tyre as found to compare with. Give one of them first.`,
 
+  torqueFromManual: (origin: string) =>
+    `found ${quoted(origin)}; a torque is kept only as somebody read it from this machine's manual. Read it there, or leave it out.`,
+
   carriedInCircle: (id: string) =>
     `${quoted(id)} ends up carried by itself. Let the lowest one be carried by nothing.`,
   aboardTwice: (id: string) =>

@@ -104,6 +104,11 @@ export const widths = {
   lead: { usual: percent(0.5), by: { memory: percent(5) }, why: 'counted over ten turns' },
   threadEngaged: { usual: mm(1), why: 'what shows of a thread, and what its nut hides' },
   threadDiameter: { usual: { value: 0.1, unit: 'mm', law: 'normal' }, why: 'calipers over the crests' },
+  caliper: {
+    usual: mm(0.1),
+    by: { catalogue: mm(0.2), told: mm(0.5), memory: mm(1) },
+    why: 'calipers on a bolt, in an eye or over a sleeve',
+  },
   gasPressure: { usual: percent(10), why: 'a gauge takes some of a small charge with it, and it warms' },
   airPressure: {
     usual: { value: 0.05, unit: 'bar', law: 'normal' },

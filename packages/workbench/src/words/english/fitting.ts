@@ -1,0 +1,316 @@
+import type {
+  CautionCode,
+  MountCheck,
+  MountNeed,
+  Side,
+  Stance,
+  StepKind,
+  ToolDocument,
+  TorqueDocument,
+  WhyCode,
+} from '../../fitting/document.ts';
+
+/** How one step is told: what to do, what goes wrong there, and whose advice that is. */
+export interface StepSaid {
+  /** `end`: "top " or ""; `of`: the part in the way. */
+  readonly title: (end: string, of: string) => string;
+  readonly trap: string;
+  readonly source: string;
+}
+
+/** A fact of the trade that stands in no publication we could name. */
+const practice = 'common practice, no source';
+
+const step = (title: StepSaid['title'], trap: string): StepSaid => ({ title, trap, source: practice });
+
+/** Every word of the work list. English; what goes in arrives as text. */
+export const fitting = {
+  steps: {
+    found: step(
+      () =>
+        'Write down and photograph everything as it stands: collars, clicks, lengths, hoses, on which side each spacer sits',
+      'Both sides. Once a bolt is loose nobody can tell how it was.',
+    ),
+    uncover: step(
+      (_, of) => `Take off: ${of}`,
+      'Lay its screws out by place: they differ in length. Mind wires and pipes behind it.',
+    ),
+    loosen: step(
+      () => 'Break the tight bolts loose, a fraction of a turn',
+      'Only until they move: every nut stays on with its whole thread. A hard pull at a lifted machine brings it down.',
+    ),
+    compare: step(
+      () =>
+        'Hold the new unit against what it replaces: length, eyes, sleeves, which way knobs, valve and hose point',
+      'Upside down or from the wrong side it goes in as well, and the hose then fouls.',
+    ),
+    spring: step(
+      () => 'Measure the spring free, then put it on the unit with a spring compressor',
+      'A pressed spring holds enough to kill. Eyes covered, nobody in its line; a compressor that looks tired is not used.',
+    ),
+    slacken: step(
+      () => "Slacken the length adjuster's lock nut, the eye held",
+      'The shaft must not turn with it: hold the eye, never the shaft.',
+    ),
+    turn: step(
+      () => 'Turn the eye to the chosen length, counting turns',
+      'End with both eyes in one plane, and left and right alike to the half turn.',
+    ),
+    lock: step(
+      () => 'Tighten the lock nut, the eye held',
+      'An eye that creeps round with the nut has changed the length: measure again.',
+    ),
+    mark: step(
+      () => "Look at the adjuster's thread: mark or safety ring, turns left, eyes in one plane",
+      'A thread further out than its mark holds by too few turns. Then it is shortened, not ridden.',
+    ),
+    sleeve: step(
+      (end) => `Put the sleeve into the ${end} eye`,
+      'One may be left in the old unit. Its length must be that of this eye: too short, and the bolt clamps the eye itself.',
+    ),
+    carry: step(
+      () => 'Carry the arm: a jack that just touches',
+      'It is the only shock: without it arm and wheel drop, and pull on brake hose and wires.',
+    ),
+    out: step(
+      () => 'Take the old shock out, washers, spacers and sleeves laid out in their order',
+      'If a bolt binds the arm is not carried level: raise or lower it, do not hammer.',
+    ),
+    clean: step(
+      () => 'Clean bolts, threads and faces, and look at each',
+      'A stretched or torn thread, a crack, a dry or worn bearing: stop here, this goes to the workshop.',
+    ),
+    in: step(
+      () => 'Put the new shock in, bolts by hand from the side they came from',
+      'A wire, sensor lead or hose behind it is pinched for good. What cannot be screwed in by hand is crossed.',
+    ),
+    nuts: step(
+      () => 'New prevailing-torque nuts, run down until they just seat',
+      'A used one has lost its grip. A thread or two must show beyond the nut. Threadlocker only where the manual asks for it.',
+    ),
+    float: step(
+      () => 'Move each eye along its bolt by hand: the float that must remain is there',
+      'No float: the faces clamp the eye, metal to metal. Never grind the bush: find the right sleeve.',
+    ),
+    reservoir: step(
+      () => 'Lay the hose without a twist and put the reservoir into its clamp, which stays slack',
+      'No tight bend at the fitting. Rubber under the clamp, on a bare tube; valve outward, away from heat and boots.',
+    ),
+    bracket: step(
+      () => "Fix the reservoir's bracket, with its spacers",
+      'Spacers take thread from the bolts: longer ones for as much. The hose must not pull at the reservoir.',
+    ),
+    flush: step(
+      () => 'Lay a straight edge over the countersunk heads',
+      'One that stands proud holds the next part off, and that works loose.',
+    ),
+    set: step(
+      () => 'Set collar and clicks as planned, and read them again once locked',
+      'Left and right alike, unless that is meant. Count clicks out from lightly closed.',
+    ),
+    tighten: step(
+      (end) => `Tighten the ${end} bolt with a torque wrench`,
+      'Turn the nut and hold the head, threads as dry or oiled as the manual has them. Feel the float again: what moved while slack may bind now.',
+    ),
+    witness: step(
+      (end) => `A second person checks the ${end} bolt and marks it`,
+      'The mark runs across nut and part, so that it tells when one has moved.',
+    ),
+    settle: step(
+      () => 'Push down and let up a few times, until it stands at its ride height',
+      'A rubber bush tightened while it hangs is a twisted spring: it holds the machine up, and tears.',
+    ),
+    sweep: step(
+      () =>
+        'Move the wheel through its whole travel, pulled down by straps or with the springs off; steer from lock to lock',
+      'Watch hose, wires, bags, guard, pipe and chain or belt all the way. What could not be reached is noted as not checked.',
+    ),
+    clamp: step(() => "Tighten the reservoir's clamp", 'A thin tube dents: no more than the manual says.'),
+    cover: step((_, of) => `Put back: ${of}`, 'Nothing of it may touch eye, knob, hose or reservoir.'),
+    height: step(
+      () => 'It stands higher or lower now: look at side stand, chain or belt, headlamp, brake hose',
+      'A chain or belt is checked at its tightest point, not as it happens to stand.',
+    ),
+    look: step(
+      () =>
+        'Look at the whole machine: marks, hoses, wires, knobs, brakes, lights; bounce both ends together',
+      'Whoever fitted it sees what was meant. Let another look.',
+    ),
+    ridden: step(
+      () => 'After the first ride, and again later: marks, hose, collars',
+      'A hose that shines has been rubbed. A mark that no longer meets: do not ride on.',
+    ),
+  } satisfies Record<StepKind, StepSaid>,
+
+  why: {
+    'cannot be read later': 'once something is loose it cannot be read any more',
+    'in the way': 'it is in the way',
+    'held while it stands': 'on its wheels it bears a hard pull',
+    'known to fit first': 'what does not fit is found while nothing is open yet',
+    'locked until slack': 'under a tight lock nut its thread suffers',
+    'where it shall stand': 'it is locked where it shall stay',
+    'seats only when tight': 'mark and ring tell only when the nut is tight',
+    'out of reach once in': 'once the unit is in it cannot be reached',
+    'arm would drop': 'the arm would drop',
+    'one holds the arm': 'the other shock holds the arm in its place meanwhile',
+    'place is taken': 'its place must be free, or filled',
+    'dirt and damage': 'dirt spoils the torque, and damage is seen only now',
+    'bolts are in it': 'what is cleaned is still in use',
+    'all its thread': 'a nut on half its thread bears nothing',
+    'felt while slack': 'it can only be felt, and mended, while the bolt is slack',
+    'hose hangs on it': 'the reservoir hangs on the unit by its hose',
+    'hose too stiff': 'with the bracket fixed the hose is too stiff to lead the reservoir in',
+    'rubber twisted': 'rubber must be untwisted where it stands most of the time',
+    'bears on it': 'from then on weight is on it',
+    'second look at it': 'there is nothing to check yet',
+    'seen through travel': 'only the whole travel shows where the hose goes',
+    'lies on it': 'the next part lies on it',
+    'hidden afterwards': 'it is hidden afterwards',
+    'stands anew': 'it stands otherwise afterwards',
+    'whole machine': 'it is looked at as it will be ridden',
+    'ridden first': 'nothing settles before it is ridden',
+  } satisfies Record<WhyCode, string>,
+
+  stances: {
+    wheels: 'On its wheels, held upright',
+    air: 'Rear wheel in the air, held by the frame',
+  } satisfies Record<Stance, string>,
+  stanceTraps: {
+    wheels: 'Two people. Straps slack enough that it stands on its springs.',
+    air: 'Lift it by the frame, never by the swingarm; strap it; nobody beneath. Hot pipe: wait.',
+  } satisfies Record<Stance, string>,
+
+  sides: { left: 'left', right: 'right' } satisfies Record<Side, string>,
+  ends: { top: 'top', bottom: 'bottom' },
+  sided: (title: string, side: string) => `${title}, ${side}`,
+
+  cautions: {
+    manual: "This machine's service manual, local rules and a qualified technician come before this list.",
+    'two people': 'A heavy machine needs two people and level ground, and nobody under it.',
+    spring: 'Springs are pressed: a compressor that is made for it, eyes covered, no face in their line.',
+    gas: 'The unit holds gas under pressure: never heat, drill, open or throw it in a fire.',
+    electronic: "Electronic dampers: unplugging and setting them up again is the dealer's procedure.",
+    levelling: "Self-levelling: letting its pressure off and filling it is the dealer's procedure.",
+  } satisfies Record<CautionCode, string>,
+
+  tools: (kind: string, size: string | null, part: string) =>
+    `${size === null ? '' : `${size} `}${kind} on the ${part}`,
+  parts: {
+    topBolt: 'top bolt',
+    bottomBolt: 'bottom bolt',
+    lockNut: 'lock nut',
+    bracket: 'bracket',
+    reservoirClamp: "reservoir's clamp",
+    eye: 'eye',
+    collar: 'collar',
+  } satisfies Record<ToolDocument['on'], string>,
+
+  torque: {
+    none: "No figure. Read it from this machine's manual.",
+    told: (value: string, page: string, who: string) => `${value}: ${page}, ${who}`,
+    states: {
+      'read once': (reader: string) => `read by ${reader}; a second person has still to read it`,
+      'read twice by one': (reader: string) => `read twice by ${reader}`,
+      'read by two': (reader: string, second: string) => `read by ${reader} and ${second}`,
+    },
+    notYet: {
+      'no page': 'A figure without its page: not to be worked by. Add the page.',
+      'no reader': 'A figure that nobody signed: not to be worked by. Add who read it.',
+    },
+  } satisfies { readonly notYet: Partial<Record<TorqueDocument['state'], string>> } & Record<string, unknown>,
+
+  mount: {
+    title: (end: string) => `${end[0]!.toUpperCase()}${end.slice(1)} eye on its bolt`,
+    needs: (outer: string, inner: string, wall: string, length: string) =>
+      `Needs a sleeve ${inner} inside, ${outer} outside (wall ${wall})${length}.`,
+    longerThan: (eye: string) => `, longer than the eye's ${eye}`,
+    atMost: (room: string) => `, at most ${room} long`,
+    and: (a: string, b: string) => `${a}${b}`,
+    checks: {
+      'bolt play': 'play of the bolt',
+      'sleeve play': 'play of the sleeve in the eye',
+      'side float': 'side float of the eye',
+      'face room': 'room between the faces',
+      thread: 'thread beyond what must be engaged',
+    } satisfies Record<MountCheck['of'], string>,
+    fits: (name: string, found: string) => `${name} ${found}: fits.`,
+    close: (name: string, found: string) => `${name} ${found}: too close to call. Try it by hand.`,
+    tooMuch: (name: string, found: string, most: string) =>
+      `${name} ${found}, more than ${most}: too loose, it knocks.`,
+    tooLittle: {
+      'bolt play': (found: string) => `the bolt does not go through, by ${found}.`,
+      'sleeve play': (found: string) => `the sleeve does not go into the eye, by ${found}.`,
+      'side float': (found: string) =>
+        `side float ${found}: the faces clamp the eye, metal to metal. A longer sleeve.`,
+      'face room': (found: string) => `it does not go between the faces, by ${found}.`,
+      thread: (found: string) => `too little thread engaged, by ${found}.`,
+    } satisfies Record<MountCheck['of'], (found: string) => string>,
+    tooLittleFloat: (found: string, keep: string) =>
+      `side float ${found}, less than the ${keep} that must remain.`,
+    needed: (needs: string) => `Not checked, figure needed: ${needs}.`,
+    need: {
+      bore: 'bore of the eye',
+      bolt: "diameter of the machine's bolt",
+      sleeve: 'the sleeve, inside, outside and length',
+      eyeWidth: 'width of the eye along the bolt',
+      clampWidth: "room between the machine's faces",
+      thread: "how much of the bolt's thread is engaged",
+    } satisfies Record<MountNeed, string>,
+    unknownBush: 'Bush not told: tightened at ride height, as a rubber one must be.',
+    list: (parts: readonly string[]) => parts.join('; '),
+  },
+
+  offset: {
+    fits: (found: string, most: string) => `The mounts lie ${found} beside each other: within ${most}.`,
+    close: (found: string, most: string) =>
+      `The mounts lie ${found} beside each other: too close to ${most} to call. Measure again.`,
+    over: (found: string, most: string) =>
+      `The mounts lie ${found} beside each other, more than ${most}: the shaft binds. Move spacers from one side to the other.`,
+    needed: 'Not checked, figure needed: how far the two mounts lie beside each other.',
+  },
+  threadLeft: {
+    fits: (found: string) => `Length adjuster: ${found} of thread left at the chosen length.`,
+    close: (found: string) =>
+      `Length adjuster: ${found} of thread left, too close to call. Measure its thread again.`,
+    under: (found: string) => `Length adjuster: past its end by ${found}. The unit cannot be made so long.`,
+  },
+  bracket: {
+    spacers: (count: string, off: string, offset: string) =>
+      `Bracket: ${count} under each bolt stand it off ${off} (at least ${offset}). Bolts longer by as much.`,
+    unknown: (offset: string) =>
+      `Bracket: it must stand off ${offset}. Not checked, figure needed: the thickness of a spacer.`,
+    count: (count: number) => (count === 1 ? 'one spacer' : `${count} spacers`),
+  },
+
+  after: (numbers: string, why: string) => `After ${numbers}: ${why}.`,
+  number: (number: number) => String(number),
+  undo: (title: string, whys: string) => `${title}: ${whys}.`,
+  missing: (title: string, why: string) => `it was done before "${title}", and ${why}`,
+  rests: (title: string, why: string) => `it rests on "${title}": ${why}`,
+  lost: (title: string, by: string) =>
+    `"${title}" came too late: "${by}" was done before it. Write down what is still known.`,
+  unknown: (ids: string) => `Noted as done, but no steps of this list: ${ids}.`,
+  heads: {
+    undo: 'UNDO FIRST, IN THIS ORDER',
+    again: 'AND DO AGAIN, IN ITS PLACE BELOW',
+    lost: 'TOO LATE',
+    parts: 'EYES AND BOLTS',
+    list: 'WORK LIST',
+    cautions: 'BEFORE YOU BEGIN',
+  },
+  progress: (done: string, all: string, changes: string) => `${done} of ${all} done; ${changes}`,
+  changes: (count: number) =>
+    count === 0
+      ? 'it stays standing as it is'
+      : count === 1
+        ? 'it is made to stand otherwise once'
+        : `it is made to stand otherwise ${count} times`,
+  allDone: 'All of it is done.',
+  anyStance: 'However it stands',
+  trap: (text: string) => `Mind: ${text}`,
+  torqueLine: (part: string, text: string) => `Torque, ${part}: ${text}`,
+  nothing: 'Nothing is being fitted: the job has no "fitting". See docs/job-file.md, or Set on the page.',
+  whole: 'The whole unit',
+  practice: 'Steps, traps and their order',
+  sourced: (what: string, source: string) => `${what}: ${source}.`,
+} as const;
