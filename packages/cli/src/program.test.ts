@@ -11,6 +11,7 @@ import { planJob } from '@sagwright/workbench/path';
 import { resultJson } from '@sagwright/workbench/result/result';
 import {
   overloadedTourer,
+  q,
   tourerData,
   tourerThatNothingFits,
   tourerWith,
@@ -191,6 +192,42 @@ describe('sagwright why', () => {
   });
 });
 
+describe('sagwright worklist', () => {
+  const job = (rear: object): string => writeJob(tourerWith(['fitting', { rear }]));
+
+  test('tells what hands do, and ends with 0', async () => {
+    const { code, out, errors } = await sagwright(['worklist', '-'], job({}));
+    expect([code, errors]).toEqual([0, '']);
+    expect(out).toContain('LEFT: Take the old shock out. [out-left]');
+  });
+
+  test('takes steps as done, and refuses what is none with 2', async () => {
+    const done = await sagwright(['worklist', '-', '--done', 'found,loosen', '--json'], job({}));
+    expect(JSON.parse(done.out).rear.done.map(({ step }: { step: string }) => step)).toEqual([
+      'found',
+      'loosen',
+    ]);
+    const { code, errors } = await sagwright(['worklist', '-', '--done', 'polish'], job({}));
+    expect(code).toBe(2);
+    expect(errors).toContain('no step "polish"');
+  });
+
+  test('ends with 1 where a part does not fit, and where nothing is being fitted', async () => {
+    expect((await sagwright(['worklist', '-'], job({ mountOffset: q(9, 'mm') }))).code).toBe(1);
+    const nothing = await sagwright(['worklist', 'tourer.json']);
+    expect(nothing.code).toBe(1);
+    expect(nothing.out).toContain('Nothing is being fitted');
+  });
+
+  test('ends with 3 where a torque is not from the manual', async () => {
+    const told = JSON.parse(job({})) as { fitting: { rear: object } };
+    told.fitting.rear = { torques: { topBolt: { value: q(40, 'N·m', 'memory') } } };
+    const { code, errors } = await sagwright(['worklist', '-'], JSON.stringify(told));
+    expect(code).toBe(3);
+    expect(errors).toMatch(/a\s+torque\s+is\s+kept\s+only\s+as\s+somebody\s+read\s+it/);
+  });
+});
+
 describe('sagwright new', () => {
   const answers = ['92', '150 lb ± 5 lb', '?', '198 kg', '2', '120 lbf/in', '14,5', '24'];
   const entries: FirstEntries = {
@@ -290,6 +327,7 @@ describe('The command line', () => {
     [['check', '--help']],
     [['why', '-h']],
     [['new', '--help']],
+    [['worklist', '--help']],
   ])('%j teaches by example and names the exit codes', async (args) => {
     const { code, out } = await sagwright(args);
     expect(code).toBe(0);

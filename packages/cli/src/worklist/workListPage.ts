@@ -105,6 +105,7 @@ function stepLines(step: StepWords, { width, paint }: Screen): readonly string[]
   const number = padTo(String(step.number), 3, 'right');
   const [first = '', ...rest] = wrap(`${step.title}. [${step.id}]`, width, INDENT);
   const more = [
+    step.how,
     say.trap(step.trap),
     ...step.after,
     ...step.tools,

@@ -39,6 +39,7 @@ export const examples = [
   ['nose-down', 'Nose down', 'A fork in depth: stack, air gap, top-out springs; what more oil would do'],
   ['nothing-fits', 'Nothing fits', 'No spring at hand holds both loads; what would'],
   ['too-much-aboard', 'Too much aboard', 'Over the axle limit with a full tank: refused'],
+  ['new-pair', 'A new pair', 'Longer shocks to be fitted: eyes, bolts, sleeves, and what hands do'],
   [
     'weighed-aboard',
     'Weighed with all of it aboard',

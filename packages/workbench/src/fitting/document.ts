@@ -98,6 +98,7 @@ export type StepKind =
 export type WhyCode =
   | 'cannot be read later'
   | 'in the way'
+  | 'never off'
   | 'held while it stands'
   | 'known to fit first'
   | 'locked until slack'
@@ -107,6 +108,7 @@ export type WhyCode =
   | 'arm would drop'
   | 'one holds the arm'
   | 'place is taken'
+  | 'not in yet'
   | 'dirt and damage'
   | 'bolts are in it'
   | 'all its thread'

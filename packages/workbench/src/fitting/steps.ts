@@ -149,11 +149,11 @@ function exchange(
       side,
       stance: 'air',
       on: ['topBolt', 'bottomBolt'],
-      after: [of('in', 'place is taken', 'undo')],
+      after: [of('in', 'not in yet', 'undo')],
     }),
     step({ kind: 'float', side, stance: 'air', after: [of('nuts', 'all its thread', 'again')] }),
     ...(hose ? hoseSteps : []),
-    step({ kind: 'set', side, stance: 'air', on: ['collar'], after: [of('in', 'place is taken', 'again')] }),
+    step({ kind: 'set', side, stance: 'air', on: ['collar'], after: [of('in', 'not in yet', 'again')] }),
     ...mountEnds.flatMap((mount) => tightening(side, mount, rubber.includes(mount))),
   ];
 }
@@ -209,7 +209,7 @@ function standing(options: FittingOptions): readonly BareStep[] {
       of: id,
       stance: 'wheels',
       after: [
-        before(`uncover-${id}`, 'in the way', 'undo'),
+        before(`uncover-${id}`, 'never off', 'undo'),
         ...witnessed,
         ...fixed,
         before('sweep', 'hidden afterwards', 'undo'),
@@ -224,15 +224,14 @@ function standing(options: FittingOptions): readonly BareStep[] {
     before('height', 'whole machine', 'again'),
   ];
   return [
-    step({ kind: 'settle', stance: 'wheels', after: borne }),
     step({
       kind: 'sweep',
       stance: 'wheels',
-      after: [
-        before('settle', 'bears on it', 'again'),
-        ...eachSide('bracket', 'seen through travel', 'again'),
-      ],
+      after: [...borne, ...eachSide('bracket', 'seen through travel', 'again')],
     }),
+    ...(rubber.length > 0
+      ? [step({ kind: 'settle', stance: 'wheels', after: [before('sweep', 'stands anew', 'again')] })]
+      : []),
     ...(hose
       ? sides.map((side) =>
           step({
@@ -250,7 +249,13 @@ function standing(options: FittingOptions): readonly BareStep[] {
       : []),
     ...covers,
     ...(lengthened
-      ? [step({ kind: 'height', stance: 'wheels', after: [before('settle', 'stands anew', 'again')] })]
+      ? [
+          step({
+            kind: 'height',
+            stance: 'wheels',
+            after: [before('sweep', 'bears on it', 'again'), before('settle', 'stands anew', 'again')],
+          }),
+        ]
       : []),
     step({ kind: 'look', stance: 'wheels', after: all }),
     step({ kind: 'ridden', stance: 'wheels', after: [before('look', 'ridden first', 'again')] }),

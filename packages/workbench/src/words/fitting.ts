@@ -49,6 +49,7 @@ export interface StepWords {
   /** Its place in the whole list, which it keeps whatever was done. */
   readonly number: number;
   readonly title: string;
+  readonly how: string;
   readonly trap: string;
   /** What it comes after, and why. */
   readonly after: readonly string[];
@@ -148,6 +149,7 @@ function phaseWords(
         id,
         number: numbers.get(id)!,
         title: stepTitle(step),
+        how: say.steps[step.kind].how,
         trap: say.steps[step.kind].trap,
         after: afterWords(step, numbers),
         tools: step.tools.map(toolWords),

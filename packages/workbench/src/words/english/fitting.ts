@@ -10,10 +10,11 @@ import type {
   WhyCode,
 } from '../../fitting/document.ts';
 
-/** How one step is told: what to do, what goes wrong there, and whose advice that is. */
+/** How one step is told: what to do, how, what goes wrong there, and whose advice that is. */
 export interface StepSaid {
-  /** `end`: "top " or ""; `of`: the part in the way. */
+  /** `end`: top or bottom; `of`: the part in the way. */
   readonly title: (end: string, of: string) => string;
+  readonly how: string;
   readonly trap: string;
   readonly source: string;
 }
@@ -21,130 +22,160 @@ export interface StepSaid {
 /** A fact of the trade that stands in no publication we could name. */
 const practice = 'common practice, no source';
 
-const step = (title: StepSaid['title'], trap: string): StepSaid => ({ title, trap, source: practice });
+function step(title: StepSaid['title'] | string, how: string, trap: string): StepSaid {
+  return { title: typeof title === 'string' ? () => title : title, how, trap, source: practice };
+}
 
 /** Every word of the work list. English; what goes in arrives as text. */
 export const fitting = {
   steps: {
     found: step(
-      () =>
-        'Write down and photograph everything as it stands: collars, clicks, lengths, hoses, on which side each spacer sits',
-      'Both sides. Once a bolt is loose nobody can tell how it was.',
+      'Write down everything as it stands',
+      'Collars, clicks and lengths on both sides; photographs of hoses and wires, and of where each spacer sits.',
+      'Once a bolt is loose nobody can tell how it was.',
     ),
     uncover: step(
-      (_, of) => `Take off: ${of}`,
-      'Lay its screws out by place: they differ in length. Mind wires and pipes behind it.',
+      (_, of) => `Take off ${of}`,
+      'Screws laid out by place.',
+      'Screws differ in length. Wires and pipes may hang behind it.',
     ),
     loosen: step(
-      () => 'Break the tight bolts loose, a fraction of a turn',
-      'Only until they move: every nut stays on with its whole thread. A hard pull at a lifted machine brings it down.',
+      'Break the bolts loose',
+      'A fraction of a turn, until they move; every nut stays on with its whole thread.',
+      'A hard pull at a machine that was lifted brings it down.',
     ),
     compare: step(
-      () =>
-        'Hold the new unit against what it replaces: length, eyes, sleeves, which way knobs, valve and hose point',
-      'Upside down or from the wrong side it goes in as well, and the hose then fouls.',
+      'Hold the new unit against the old one',
+      'Length, eyes and sleeves; which way knobs, gas valve and hose point.',
+      'It goes in upside down or from the wrong side as well, and its hose then fouls.',
     ),
     spring: step(
-      () => 'Measure the spring free, then put it on the unit with a spring compressor',
-      'A pressed spring holds enough to kill. Eyes covered, nobody in its line; a compressor that looks tired is not used.',
+      'Put the spring on the unit',
+      'Its free length first, then a compressor that is made for it.',
+      'A pressed spring holds enough to kill: eyes covered, nobody in its line, no compressor that looks tired.',
     ),
     slacken: step(
-      () => "Slacken the length adjuster's lock nut, the eye held",
-      'The shaft must not turn with it: hold the eye, never the shaft.',
+      "Slacken the length adjuster's lock nut",
+      'The eye is held meanwhile.',
+      'What is held is the eye, never the shaft.',
     ),
     turn: step(
-      () => 'Turn the eye to the chosen length, counting turns',
-      'End with both eyes in one plane, and left and right alike to the half turn.',
+      'Turn the eye to the chosen length',
+      'Turns counted, length measured.',
+      'Both eyes end in one plane, and left and right alike to the half turn.',
     ),
     lock: step(
-      () => 'Tighten the lock nut, the eye held',
-      'An eye that creeps round with the nut has changed the length: measure again.',
+      'Tighten the lock nut',
+      'The eye is held meanwhile.',
+      'An eye that crept round with the nut has changed the length: measure again.',
     ),
     mark: step(
-      () => "Look at the adjuster's thread: mark or safety ring, turns left, eyes in one plane",
+      "Look at the adjuster's thread",
+      'Its mark or safety ring, the turns that are left, both eyes in one plane.',
       'A thread further out than its mark holds by too few turns. Then it is shortened, not ridden.',
     ),
     sleeve: step(
       (end) => `Put the sleeve into the ${end} eye`,
-      'One may be left in the old unit. Its length must be that of this eye: too short, and the bolt clamps the eye itself.',
+      'The right one for this eye: inside, outside and length.',
+      'Too short, and the bolt clamps the eye itself. One may still sit in the old unit.',
     ),
     carry: step(
-      () => 'Carry the arm: a jack that just touches',
-      'It is the only shock: without it arm and wheel drop, and pull on brake hose and wires.',
+      'Carry the arm',
+      'A jack that just touches it.',
+      'Without its only shock arm and wheel drop, and pull on brake hose and wires.',
     ),
     out: step(
-      () => 'Take the old shock out, washers, spacers and sleeves laid out in their order',
-      'If a bolt binds the arm is not carried level: raise or lower it, do not hammer.',
+      'Take the old shock out',
+      'Washers, spacers and sleeves laid out in their order.',
+      'Where a bolt binds, the arm is not carried level: raise or lower it, no hammer.',
     ),
     clean: step(
-      () => 'Clean bolts, threads and faces, and look at each',
-      'A stretched or torn thread, a crack, a dry or worn bearing: stop here, this goes to the workshop.',
+      'Clean bolts, threads and faces',
+      'Look at each while it is in the hand.',
+      'A stretched or torn thread, a crack, a dry or worn bearing: stop here, that goes to the workshop.',
     ),
     in: step(
-      () => 'Put the new shock in, bolts by hand from the side they came from',
-      'A wire, sensor lead or hose behind it is pinched for good. What cannot be screwed in by hand is crossed.',
+      'Put the new shock in',
+      'Bolts by hand, from the side that they came from.',
+      'A wire, sensor lead or hose gets pinched behind it. A bolt that will not go in by hand is crossed.',
     ),
     nuts: step(
-      () => 'New prevailing-torque nuts, run down until they just seat',
-      'A used one has lost its grip. A thread or two must show beyond the nut. Threadlocker only where the manual asks for it.',
+      'Run new nuts down until they seat',
+      'Prevailing-torque nuts are used once. A thread or two shows beyond them.',
+      'Threadlocker only where the manual asks for it.',
     ),
     float: step(
-      () => 'Move each eye along its bolt by hand: the float that must remain is there',
-      'No float: the faces clamp the eye, metal to metal. Never grind the bush: find the right sleeve.',
+      'Feel the float of both eyes',
+      'Each eye moves along its bolt by hand.',
+      'No float: the faces clamp the eye, metal to metal. Never grind the bush, find the right sleeve.',
     ),
     reservoir: step(
-      () => 'Lay the hose without a twist and put the reservoir into its clamp, which stays slack',
-      'No tight bend at the fitting. Rubber under the clamp, on a bare tube; valve outward, away from heat and boots.',
+      'Put the reservoir into its clamp',
+      'Hose without a twist, rubber under the clamp; the clamp stays slack.',
+      'No tight bend at the fitting; valve outward and within reach, away from heat and boots.',
     ),
     bracket: step(
-      () => "Fix the reservoir's bracket, with its spacers",
-      'Spacers take thread from the bolts: longer ones for as much. The hose must not pull at the reservoir.',
+      "Fix the reservoir's bracket",
+      'With its spacers, the reservoir in its clamp.',
+      'Spacers take thread from its bolts: bolts longer by as much. The hose must not pull.',
     ),
     flush: step(
-      () => 'Lay a straight edge over the countersunk heads',
-      'One that stands proud holds the next part off, and that works loose.',
+      'Lay a straight edge over the countersunk heads',
+      'The next part lies on them.',
+      'A head that stands proud holds that part off, and it works loose.',
     ),
     set: step(
-      () => 'Set collar and clicks as planned, and read them again once locked',
-      'Left and right alike, unless that is meant. Count clicks out from lightly closed.',
+      'Set collar and clicks as planned',
+      'Read again once locked; clicks counted out from lightly closed.',
+      'Left and right alike, unless a difference is meant.',
     ),
     tighten: step(
-      (end) => `Tighten the ${end} bolt with a torque wrench`,
-      'Turn the nut and hold the head, threads as dry or oiled as the manual has them. Feel the float again: what moved while slack may bind now.',
+      (end) => `Tighten the ${end} bolt`,
+      'Torque wrench on the nut, the head held; threads dry or oiled as the manual has them.',
+      'What moved while slack may bind now: feel the float again.',
     ),
     witness: step(
-      (end) => `A second person checks the ${end} bolt and marks it`,
-      'The mark runs across nut and part, so that it tells when one has moved.',
+      (end) => `Second person: check the ${end} bolt and mark it`,
+      'The mark runs across nut and part.',
+      'Nobody sees a nut creep that has no mark.',
     ),
     settle: step(
-      () => 'Push down and let up a few times, until it stands at its ride height',
+      'Let it settle at its ride height',
+      'Pushed down and let up a few times.',
       'A rubber bush tightened while it hangs is a twisted spring: it holds the machine up, and tears.',
     ),
     sweep: step(
-      () =>
-        'Move the wheel through its whole travel, pulled down by straps or with the springs off; steer from lock to lock',
-      'Watch hose, wires, bags, guard, pipe and chain or belt all the way. What could not be reached is noted as not checked.',
+      'Move the wheel through its whole travel',
+      'Pulled down by straps, or with the springs off; and steered from lock to lock.',
+      'Hose, wires, bags, guard, pipe, chain or belt: watch each all the way. What could not be reached is not checked.',
     ),
-    clamp: step(() => "Tighten the reservoir's clamp", 'A thin tube dents: no more than the manual says.'),
-    cover: step((_, of) => `Put back: ${of}`, 'Nothing of it may touch eye, knob, hose or reservoir.'),
+    clamp: step("Tighten the reservoir's clamp", 'Label and valve can be read.', 'A thin tube dents.'),
+    cover: step(
+      (_, of) => `Put back ${of}`,
+      'Each screw where it came from.',
+      'Nothing may touch eye, knob, hose or reservoir.',
+    ),
     height: step(
-      () => 'It stands higher or lower now: look at side stand, chain or belt, headlamp, brake hose',
-      'A chain or belt is checked at its tightest point, not as it happens to stand.',
+      'Look at what the new length moved',
+      'Side stand, chain or belt, headlamp, brake hose.',
+      'Chain and belt are checked at their tightest point, not where they happen to stand.',
     ),
     look: step(
-      () =>
-        'Look at the whole machine: marks, hoses, wires, knobs, brakes, lights; bounce both ends together',
+      'Look over the whole machine',
+      'Marks, hoses, wires, knobs, brakes, lights; both ends bounced together.',
       'Whoever fitted it sees what was meant. Let another look.',
     ),
     ridden: step(
-      () => 'After the first ride, and again later: marks, hose, collars',
-      'A hose that shines has been rubbed. A mark that no longer meets: do not ride on.',
+      'Look again after the first ride',
+      'Marks, hoses, collars; and once more some hundred kilometres later.',
+      'A hose that shines was rubbed. A mark that no longer meets: do not ride on.',
     ),
   } satisfies Record<StepKind, StepSaid>,
 
   why: {
     'cannot be read later': 'once something is loose it cannot be read any more',
     'in the way': 'it is in the way',
+    'never off': 'what was never off is not put back',
     'held while it stands': 'on its wheels it bears a hard pull',
     'known to fit first': 'what does not fit is found while nothing is open yet',
     'locked until slack': 'under a tight lock nut its thread suffers',
@@ -153,9 +184,10 @@ export const fitting = {
     'out of reach once in': 'once the unit is in it cannot be reached',
     'arm would drop': 'the arm would drop',
     'one holds the arm': 'the other shock holds the arm in its place meanwhile',
-    'place is taken': 'its place must be free, or filled',
+    'place is taken': 'the old one is in its place',
+    'not in yet': 'it goes on what is in its place',
     'dirt and damage': 'dirt spoils the torque, and damage is seen only now',
-    'bolts are in it': 'what is cleaned is still in use',
+    'bolts are in it': 'its bolts are still in use',
     'all its thread': 'a nut on half its thread bears nothing',
     'felt while slack': 'it can only be felt, and mended, while the bolt is slack',
     'hose hangs on it': 'the reservoir hangs on the unit by its hose',
@@ -180,9 +212,9 @@ export const fitting = {
     air: 'Lift it by the frame, never by the swingarm; strap it; nobody beneath. Hot pipe: wait.',
   } satisfies Record<Stance, string>,
 
-  sides: { left: 'left', right: 'right' } satisfies Record<Side, string>,
+  sides: { left: 'LEFT', right: 'RIGHT' } satisfies Record<Side, string>,
   ends: { top: 'top', bottom: 'bottom' },
-  sided: (title: string, side: string) => `${title}, ${side}`,
+  sided: (title: string, side: string) => `${side}: ${title}`,
 
   cautions: {
     manual: "This machine's service manual, local rules and a qualified technician come before this list.",
@@ -285,7 +317,7 @@ export const fitting = {
   after: (numbers: string, why: string) => `After ${numbers}: ${why}.`,
   number: (number: number) => String(number),
   undo: (title: string, whys: string) => `${title}: ${whys}.`,
-  missing: (title: string, why: string) => `it was done before "${title}", and ${why}`,
+  missing: (title: string, why: string) => `it came before "${title}"; ${why}`,
   rests: (title: string, why: string) => `it rests on "${title}": ${why}`,
   lost: (title: string, by: string) =>
     `"${title}" came too late: "${by}" was done before it. Write down what is still known.`,
