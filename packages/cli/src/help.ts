@@ -75,9 +75,8 @@ const tape = `sagwright tape KIND or FILE: which lengths give a rear's hard poin
 Exit code: 0 told · 1 no hard points in this job · 2 not understood · 3 problems
 `;
 
-const worklist = `sagwright worklist FILE: what hands do to fit what the job tells of, and in which
-order: as few changes of how the machine stands as can be, nothing before what
-it waits for.
+const worklist = `sagwright worklist FILE: what hands do to fit what the job tells of, in which
+order: nothing before what it waits for, the machine lifted as seldom as can be.
 
   sagwright worklist my-job.json
       Each eye against its bolt; then each step with its trap, its tools, why it

@@ -98,7 +98,8 @@ function wrongWord(input: unknown, allowed: readonly string[], path: FieldPath):
       allowed.find((unit) => unit.toLowerCase() === input.toLowerCase()),
     );
   }
-  return problem(path, 'wrongWord', found(input), allowed, nearest(String(input), allowed));
+  const meant = typeof input === 'string' ? nearest(input, allowed) : undefined;
+  return problem(path, 'wrongWord', found(input), allowed, meant);
 }
 
 function wrongKind(issue: z.core.$ZodRawIssue<z.core.$ZodIssueInvalidType>, path: FieldPath): Problem {

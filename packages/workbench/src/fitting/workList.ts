@@ -44,7 +44,7 @@ export function doesNotFit({ mounts, offset, threadLeft }: RearWorkDocument): bo
 }
 
 function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[]): RearWorkDocument {
-  const desk: Desk = { job, take: takeFrom(), tape: null, problems: [], notes: [] };
+  const desk: Desk = { job, take: takeFrom(), tape: null, places: null, problems: [], notes: [] };
   const bare = rearSteps(fittingOptions(job, fitting));
   const byId = new Map(bare.map((step) => [step.id, step] as const));
   const noted = fitting.done ?? {};

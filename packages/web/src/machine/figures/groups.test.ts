@@ -11,10 +11,10 @@ import { withEdits } from '../../job/edits.ts';
 import { type Figure, quantitiesIn } from './figure.ts';
 import { figureFor, figureGroups } from './groups.ts';
 
-const elsewhere = /^(loadCases|targetSets)\./;
+const elsewhere = /^(loadCases|targetSets|fitting)\./;
 
 describe('The figures of a machine', () => {
-  test('hold every quantity of any job but those of its loads and targets, each under its own path and bound', () => {
+  test('hold every quantity of any job but those of its loads, targets and what is fitted, each under its own path and bound', () => {
     fc.assert(
       fc.property(arbitraryJob, (job) => {
         const all = figuresOf(job);
