@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { descriptions } from './schema/descriptions.ts';
+import { template } from './schema/template.ts';
 import { job } from './schema.ts';
 
 /**
@@ -8,6 +9,15 @@ import { job } from './schema.ts';
  * the reader judges.
  */
 export function jobJsonSchema(): string {
-  const { $schema, ...shape } = z.toJSONSchema(job, { metadata: descriptions });
-  return `${JSON.stringify({ $schema, title: 'Sagwright job, version 1', ...shape }, null, 2)}\n`;
+  return jsonSchemaOf(job, 'Sagwright job, version 1');
+}
+
+/** A template's shape in the same way: published as docs/template.schema.json. */
+export function templateJsonSchema(): string {
+  return jsonSchemaOf(template, 'Sagwright template, version 1');
+}
+
+function jsonSchemaOf(document: z.ZodMiniType, title: string): string {
+  const { $schema, ...shape } = z.toJSONSchema(document, { metadata: descriptions });
+  return `${JSON.stringify({ $schema, title, ...shape }, null, 2)}\n`;
 }

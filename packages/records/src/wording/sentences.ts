@@ -10,16 +10,18 @@ import { otherUnit, rangeInWords, widestInWords } from './range.ts';
 export const sentences = {
   // The file
   fileTooLong: (characters: number, most: number) =>
-    `found ${Math.ceil(characters / 1e5) / 10} million characters; a job has ${most / 1e6} million at most. It was not read.`,
+    `found ${Math.ceil(characters / 1e5) / 10} million characters; a file of ours has ${most / 1e6} million at most. It was not read.`,
   notJson: (line: number, column: number, found: string, needed: string) =>
     `no JSON from line ${line}, column ${column} on: found ${found} where ${needed} is needed. Take an unharmed copy, or mend that place in a text editor.`,
   nameTwice: (name: string, line: number) =>
     `${quoted(name)} is there twice, the second time in line ${line}; one of the two would be lost. Rename or remove one.`,
   tooDeep: (most: number) =>
-    `fields within fields more than ${most} deep; no job is. This is some other file.`,
-  forbiddenName: (name: string) => `${quoted(name)} cannot be the name of anything in a job. Rename it.`,
+    `fields within fields more than ${most} deep; no file of ours is. This is some other file.`,
+  forbiddenName: (name: string) => `${quoted(name)} cannot be the name of anything here. Rename it.`,
   notAJob: (found: string) =>
     `found ${found}; a job begins with "format": "sagwright-job". This is some other file; nothing was changed.`,
+  notATemplate: (found: string) =>
+    `found ${found}; a template begins with "format": "sagwright-template". This is some other file; nothing was changed.`,
   newerVersion: (found: number, reads: number) =>
     `made by a newer Sagwright (version ${found}); this one reads ${reads}; nothing was changed. Open it with the newer one.`,
   wrongVersion: (found: string, reads: number) =>
@@ -74,6 +76,9 @@ export const sentences = {
     return `found ${quoted(id)}, but no such ${what}; ${there}${ids.length > 8 ? ' and others' : ''}. ${hint}`;
   },
 
+  noForkHere: () =>
+    'the front is no telescopic fork, so that there is no fork to keep or to change. Keep the whole machine.',
+  nothingToKeep: () => 'missing; nothing is told of the fork yet. Tell of it first.',
   onlyOfFork: () =>
     'only a telescopic fork has it, and how this front moves is told by its travel. Remove one of the two.',
   forcesAlready: () =>

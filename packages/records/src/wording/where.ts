@@ -4,7 +4,7 @@
  */
 export function whereInWords(path: readonly PropertyKey[]): string {
   const steps = path.at(-1) === 'value' ? path.slice(0, -1) : path;
-  if (steps.length === 0) return 'The job';
+  if (steps.length === 0) return 'The file';
   const words = steps
     .map((step) =>
       typeof step === 'number' ? `no. ${step + 1}` : isSetting(steps, step) ? SETTING : inWords(String(step)),
