@@ -19,20 +19,27 @@ export function placeName(job: JobDocument, id: string): string {
 
 /** What a figure of the job is called, by its path. */
 export function fieldName(job: JobDocument, path: string): string {
-  const row = /\.rows\.(\d+)\./.exec(path);
-  if (row === null) return nameOfField(job, path);
-  return words.inRow(nameOfField(job, path.replace(row[0], '.rows.')), Number(row[1]) + 1);
+  return figureName(job, path) ?? path;
 }
 
-function nameOfField(job: JobDocument, path: string): string {
-  const plain = words.fields[path];
+/** What a figure of the job is called; null where the catalogue has no name for it. */
+export function figureName(job: JobDocument, path: string): string | null {
+  const row = /\.rows\.(\d+)\./.exec(path);
+  if (row === null) return nameFrom(words.fields, job, path);
+  const name = nameFrom(words.fields, job, path.replace(row[0], '.rows.'));
+  return name === null ? null : words.inRow(name, Number(row[1]) + 1);
+}
+
+/** What a catalogue calls a field of the job; null where it has no name for it. */
+export function nameFrom(catalogue: typeof words.fields, job: JobDocument, path: string): string | null {
+  const plain = catalogue[path];
   if (plain !== undefined) return plain('');
   const steps = path.replace(/\.readings\.\d+\./, '.readings.').split('.');
   for (const [i, id] of steps.entries()) {
-    const say = words.fields[steps.map((step, j) => (i === j ? '*' : step)).join('.')];
+    const say = catalogue[steps.map((step, j) => (i === j ? '*' : step)).join('.')];
     if (say !== undefined) return say(nameIn(job, steps[i - 1]!, id));
   }
-  return path;
+  return null;
 }
 
 function nameIn(job: JobDocument, list: string, id: string): string {
@@ -51,6 +58,8 @@ function nameIn(job: JobDocument, list: string, id: string): string {
       return tapeName(job, id);
     case 'things':
       return words.quoted(job.things[id]?.name ?? id);
+    case 'knobs':
+      return words.quoted(job.machine.knobs?.[id]?.name ?? id);
     default:
       return words.settings.strut[id as Strut] ?? id;
   }
