@@ -3,7 +3,12 @@ import { harmless } from './terminal/text.ts';
 
 /** The job with every name made fit to be shown on a terminal; nothing that is computed with changes. */
 export function harmlessJob(job: JobDocument): JobDocument {
-  return mapTexts(job) as JobDocument;
+  return harmlessTexts(job);
+}
+
+/** The same for any part of a file. */
+export function harmlessTexts<T>(part: T): T {
+  return mapTexts(part) as T;
 }
 
 function mapTexts(value: unknown): unknown {

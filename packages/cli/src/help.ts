@@ -11,6 +11,11 @@ const program = `sagwright: set-up for a loaded motorcycle, every number with it
   sagwright tape linkage              which lengths give the hard points
   sagwright worklist my-job.json      what hands do to fit new shocks
   sagwright open my-job.json          the same on a page, drawn and live
+  sagwright keep machine my-job.json tourer.json
+                                      a machine, shock or fork as a template
+  sagwright put shock.json my-job.json new-job.json
+                                      another shock or fork in a job
+  sagwright compare a.json b.json     which fields of two machines differ
 
 A job file holds what was read from one machine: docs/job-file.md. "-" reads it
 from standard input. Each command tells more: sagwright plan --help
@@ -104,6 +109,10 @@ Write figures with comma or point, with or without a unit: 28,5 · 160 lbf/in ·
 be: nobody, nothing, no collar. Answers may be piped in, one a line. A
 file that is there is never written over unasked.
 
+  sagwright new my-job.json --from tourer.json
+      Begun with a machine that was kept (sagwright keep); nothing is asked, and
+      the job's note says what nobody has read yet. --over writes over a file.
+
 Exit code: 0 written · 2 answers ran out, or it was not to be written over
 `;
 
@@ -120,6 +129,47 @@ port, and works with the network gone. Ctrl+C ends the serving.
 Exit code: 0 ended · 2 not understood · 3 no page built, port taken, no such file
 `;
 
+const keep = `sagwright keep PART JOB FILE: a machine, its shock or its fork as a template.
+
+  sagwright keep machine my-job.json tourer.json
+  sagwright keep shock my-job.json shock.json --name "spare pair, blue"
+  sagwright keep fork my-job.json fork.json --over
+
+A template is of every machine like it. What is of this one alone is left out
+and named: who rides, how it stood, what must be read on each machine. Scales
+and plates are kept as told. Without --name it is called like the machine. A
+file that is there is written over with --over only.
+
+Exit code: 0 written · 2 not understood, or not to be written over · 3 problems
+`;
+
+const put = `sagwright put TEMPLATE JOB FILE: another shock or fork in a job.
+
+  sagwright put shock.json my-job.json new-job.json
+  sagwright put fork.json my-job.json my-job.json --over
+
+What was read of the one before goes with it, and is named; so is what must be
+read again with this one in it. Where it cannot be in this machine, the places
+are named and nothing is written. A whole machine: sagwright new --from
+
+Exit code: 0 written · 2 not understood, or not to be written over · 3 problems
+`;
+
+const compare = `sagwright compare A B: which fields of two machines, shocks or forks differ.
+
+  sagwright compare my-job.json tourer.json
+      Jobs and templates alike; a job is held against a template as far as a
+      template goes. What differs, by how much, within or beyond both ±.
+  sagwright compare a.json b.json --part shock
+      machine (the usual), shock or fork.
+  sagwright compare a.json b.json --full
+      What is alike too.
+  sagwright compare a.json b.json --json
+      For a program, in SI: docs/template-file.md
+
+Exit code: 0 nothing differs · 1 something does · 2 not understood · 3 problems
+`;
+
 const commands: ReadonlyMap<string, string> = new Map([
   ['plan', plan],
   ['check', check],
@@ -128,6 +178,9 @@ const commands: ReadonlyMap<string, string> = new Map([
   ['worklist', worklist],
   ['new', newJob],
   ['open', open],
+  ['keep', keep],
+  ['put', put],
+  ['compare', compare],
 ]);
 
 /** The help of a command, or of the program where there is none by that name. */

@@ -1,10 +1,13 @@
 import { check } from './check/check.ts';
+import { compare } from './compare/compare.ts';
 import { type ExitCode, exitCodes } from './exit.ts';
 import { helpFor, version } from './help.ts';
 import { newJob } from './new/new.ts';
 import { open } from './open/open.ts';
 import { plan } from './plan/plan.ts';
 import { tape } from './tape/tape.ts';
+import { keep } from './template/keep.ts';
+import { put } from './template/put.ts';
 import { type Output, outputTo } from './terminal/output.ts';
 import { isMisused, type Misused } from './usage.ts';
 import { why } from './why/why.ts';
@@ -20,6 +23,9 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['worklist', worklist],
   ['new', newJob],
   ['open', open],
+  ['keep', keep],
+  ['put', put],
+  ['compare', compare],
 ]);
 
 /** Runs one command line and gives its exit code. */

@@ -6,6 +6,7 @@ import { firstJob } from '@sagwright/workbench/first/firstJob';
 import { planJob } from '@sagwright/workbench/path';
 import { type ExitCode, exitCodes } from '../exit.ts';
 import { report } from '../readOrReport.ts';
+import { newFrom } from '../template/newFrom.ts';
 import type { Output } from '../terminal/output.ts';
 import { harmless, wrap } from '../terminal/text.ts';
 import { argumentsOf, isMisused, type Misused } from '../usage.ts';
@@ -13,16 +14,19 @@ import { type Asker, askerOn } from './asker.ts';
 import { askFirst } from './askFirst.ts';
 import { AnswersEnded, askWord } from './questions.ts';
 
-/** `sagwright new [FILE]`: a first job from eight answers. */
+/** `sagwright new [FILE]`: a first job from eight answers, or from a machine that was kept. */
 export async function newJob(
   args: readonly string[],
   out: Output,
   errors: Output,
 ): Promise<ExitCode | Misused> {
-  const read = argumentsOf(args, {});
+  const read = argumentsOf(args, { from: { type: 'string' }, over: { type: 'boolean' } });
   if (isMisused(read)) return read;
   const [file = 'job.json', ...more] = read.positionals;
   if (more.length > 0) return { misused: `One file at a time; found ${read.positionals.join(', ')}` };
+  const { from, over: mayOver = false } = read.values;
+  if (from !== undefined) return newFrom(file, from, mayOver, out, errors);
+  if (mayOver) return { misused: '--over goes with --from; without it the program asks' };
   const asker = askerOn(process.stdin, process.stdout);
   try {
     const over = await mayWrite(asker, file);

@@ -1,4 +1,4 @@
-import { dimensionOf, toSI, type Unit } from '@sagwright/records/units';
+import { toSI, type Unit } from '@sagwright/records/units';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -66,13 +66,19 @@ function placesIn(rows: Fields): readonly { readonly id: string; readonly place:
   });
 }
 
-/** Nine digits of SI: 25.4 mm and 1 in are one place, whatever their conversion leaves in the last digits. */
+/**
+ * The figure that was gone to, in nine digits of SI: 25.4 mm and 1 in are one place, whatever their conversion leaves in the last
+ * ones. Else the parts that are named: a length from pivot to eye. Null where neither is there.
+ */
 function placeOf(row: unknown): string | null {
   if (typeof row !== 'object' || row === null) return null;
   const column = goneTo.find((name) => Object.hasOwn(row, name));
-  if (column === undefined) return null;
+  if (column === undefined) {
+    const named = Object.values(row).filter((each) => typeof each === 'string');
+    return named.length === 0 ? null : named.join(', ');
+  }
   const { value, unit } = (row as Record<string, { value: number; unit: Unit }>)[column]!;
-  return dimensionOf(unit) === undefined ? null : toSI(value, unit).toFixed(9);
+  return toSI(value, unit).toFixed(9);
 }
 
 function grouped(ids: readonly string[], keyOf: (id: string) => string): ReadonlyMap<string, string[]> {

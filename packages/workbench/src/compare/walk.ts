@@ -23,9 +23,16 @@ const named: ReadonlySet<string> = new Set([
   'machine.knobs',
 ]);
 
+/** Lists of readings, whose members have no name but where they were read. */
+const readings: ReadonlySet<string> = new Set([
+  'machine.rear.travel.points',
+  'machine.rear.travel.tape',
+  'machine.rear.travel.earlierSurvey',
+]);
+
 /** The leaves of two trees that stand at a path in each, in the order of the first, then what only the second has. */
 export function pairsOf(a: unknown, b: unknown, path: Path, pathInB: Path): Pair[] {
-  if (isLeaf(a) || isLeaf(b)) return [{ path, pathInB, a, b }];
+  if (isLeaf(a) || isLeaf(b) || isTableOfOne(a, b, path)) return [{ path, pathInB, a, b }];
   const matched = matchedIn(a, b, path);
   if (matched !== null) return matched.flatMap((member) => memberPairs(a, b, path, pathInB, member));
   const [inA, inB] = [fieldsOf(a), fieldsOf(b)];
@@ -35,12 +42,20 @@ export function pairsOf(a: unknown, b: unknown, path: Path, pathInB: Path): Pair
     .flatMap((name) => pairsOf(inA[name], inB[name], [...path, name], [...pathInB, name]));
 }
 
+/** A table that only one of them has is one difference, not as many as it has rows. */
+function isTableOfOne(a: unknown, b: unknown, path: Path): boolean {
+  return (a === undefined || b === undefined) && isTable(a ?? b, path);
+}
+
+function isTable(value: unknown, path: Path): boolean {
+  return Array.isArray(value) || readings.has(path.join('.'));
+}
+
 /** Which members of a list are the same; null where it is no list. */
 function matchedIn(a: unknown, b: unknown, path: Path): readonly Matched[] | null {
   const at = path.join('.');
   if (named.has(at)) return matchMembers(fieldsOf(a), fieldsOf(b));
-  const isRows = Array.isArray(a) || Array.isArray(b) || at === 'machine.rear.travel.points';
-  return isRows ? matchRows(fieldsOf(a), fieldsOf(b)) : null;
+  return isTable(a ?? b, path) ? matchRows(fieldsOf(a), fieldsOf(b)) : null;
 }
 
 function memberPairs(a: unknown, b: unknown, path: Path, pathInB: Path, member: Matched): Pair[] {

@@ -2,7 +2,7 @@ import type { JobDocument } from '@sagwright/records/schema';
 import { differenceFromSI, type Unit } from '@sagwright/records/units';
 import { whereInWords } from '@sagwright/records/wording/where';
 import { isDifference } from '../compare/compare.ts';
-import type { ComparedRow, ComparedValue, Comparison } from '../compare/comparison.ts';
+import type { ComparedRow, ComparedSide, ComparedValue, Comparison } from '../compare/comparison.ts';
 import { type Compared, jobOf } from '../compare/side.ts';
 import { decimalsFor, fixed } from '../format/digits.ts';
 import { words } from './catalogue.ts';
@@ -37,6 +37,12 @@ export function comparedLines(
     says: compareWords.verdicts[row.verdict](differenceWords(row, mark)),
     differs: isDifference(row.verdict),
   }));
+}
+
+export function comparedTitle({ part, a, b }: Comparison): string {
+  const name = (side: ComparedSide): string =>
+    compareWords.side(words.quoted(side.name), compareWords.from[side.from]);
+  return compareWords.title(compareWords.parts[part], name(a), name(b));
 }
 
 export function countWords({ rows }: Comparison): string {

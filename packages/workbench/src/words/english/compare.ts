@@ -1,10 +1,11 @@
-import type { ComparedPart, CompareVerdict } from '../../compare/comparison.ts';
+import type { ComparedPart, ComparedSide, CompareVerdict } from '../../compare/comparison.ts';
 
 /** What is said of two machines, shocks or forks beside each other. */
 export const compareWords = {
   parts: { machine: 'machines', shock: 'shocks', fork: 'forks' } satisfies Record<ComparedPart, string>,
-  from: { job: 'as in its job', template: 'template' },
-  title: (parts: string, a: string, b: string) => `Two ${parts}: ${a} and ${b}`,
+  from: { job: 'job', template: 'template' } satisfies Record<ComparedSide['from'], string>,
+  side: (name: string, from: string) => `${name} (${from})`,
+  title: (parts: string, a: string, b: string) => `Two ${parts}: 1 ${a}, 2 ${b}`,
   count: (differing: number, alike: number) =>
     differing === 0
       ? `Nothing differs; ${fields(alike)} alike.`
