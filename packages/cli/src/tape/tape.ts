@@ -1,4 +1,3 @@
-import { lengthsToTape, type ToTape } from '@sagwright/model/rear/tape';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Points } from '@sagwright/records/schema/machine';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
@@ -6,6 +5,7 @@ import { formatQuantity } from '@sagwright/workbench/format/format';
 import { type Units, unitsFor } from '@sagwright/workbench/format/units';
 import { planJob } from '@sagwright/workbench/path';
 import { pointTapeOf } from '@sagwright/workbench/result/pointTape';
+import { tapeList } from '@sagwright/workbench/result/tapeList';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { lengthName } from '@sagwright/workbench/words/names';
 import { type ExitCode, exitCodes } from '../exit.ts';
@@ -97,30 +97,18 @@ function guideLines(kind: Kind, job: OfJob | null, { width, paint }: Output): re
 
 /** The lengths of the list, then those that a job has beside them. */
 function rowsOf(kind: Kind, job: OfJob | null): readonly Row[] {
-  const taped = Object.values<PointLength>(job?.travel.tape ?? {}).sort((a, b) => a.order - b.order);
-  const listed = lengthsToTape[kind].map((each, i): Row => {
-    const own = taped.filter((length) => isSame(length, each));
-    const figures = own.map(({ length }) => formatQuantity(length, job!.units));
-    const none = job === null ? '' : words.tape.guide.notTaken;
-    return { number: String(i + 1), name: lengthName(each), taken: figures.join(', ') || none };
-  });
-  const beside = taped.filter((length) => !lengthsToTape[kind].some((each) => isSame(length, each)));
+  const { listed, beside } = tapeList(job?.travel ?? { kind });
+  const tape: Readonly<Record<string, PointLength>> = job?.travel.tape ?? {};
+  const figure = (id: string): string => formatQuantity(tape[id]!.length, job!.units);
+  const none = job === null ? '' : words.tape.guide.notTaken;
   return [
-    ...listed,
-    ...beside.map((length) => ({
-      number: '+',
-      name: lengthName(length),
-      taken: formatQuantity(length.length, job!.units),
-    })),
+    ...listed.map(
+      ({ wanted, taken }, i): Row => ({
+        number: String(i + 1),
+        name: lengthName(wanted),
+        taken: taken.map(figure).join(', ') || none,
+      }),
+    ),
+    ...beside.map((id): Row => ({ number: '+', name: lengthName(tape[id]!), taken: figure(id) })),
   ];
-}
-
-function isSame(length: PointLength, wanted: ToTape): boolean {
-  if (length.kind !== 'between' || wanted.kind !== 'between') {
-    return (
-      length.kind === wanted.kind && length.kind === 'above axle' && 'of' in wanted && length.of === wanted.of
-    );
-  }
-  const ends = [length.from, length.to];
-  return ends.includes(wanted.from) && ends.includes(wanted.to);
 }

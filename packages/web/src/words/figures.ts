@@ -68,8 +68,6 @@ export const struts = {
     motion: 'stroke per wheel travel',
     table: 'a drawn table',
     taped: 'taped points',
-  },
-  pointKinds: {
     direct: 'hard points, shock on the arm',
     linkage: 'hard points, rocker and link',
   },
@@ -82,6 +80,8 @@ export const struts = {
     rockerEye: 'Eye on the rocker',
     farEye: 'Far eye',
   },
+  boltedTo: { rocker: 'The rocker turns on', farEye: 'The far eye is on' },
+  carriers: { frame: 'the frame', arm: 'the swingarm' },
   pointX: 'ahead of the rear axle',
   pointHeight: 'height',
   sideways: 'Shock leans sideways by',

@@ -38,6 +38,19 @@ export const rear = {
     'rocker eye': "shock's eye on the rocker",
     'far eye': "shock's other eye",
   } satisfies { readonly [K in PartView['part']]: string },
+  readings: {
+    parts: 'Hard points by tape',
+    partColumns: (unit: string) => [
+      `forward of the axle, ${unit}`,
+      `high, ${unit}`,
+      `from where it was looked for, ${unit}`,
+    ],
+    lengths: 'Each length against the points',
+    survey: 'Rows known before, against the points',
+    columns: (unit: string) => [`read, ${unit}`, `by the points, ${unit}`, `off, ${unit}`, 'says'],
+    length: 'Length',
+    wheel: (unit: string) => `Wheel, ${unit}`,
+  },
   partsCaption: (unit: string) => `Forward of the rear axle and above the ground as measured, ${unit}.`,
   partColumns: { part: 'Part', x: 'forward', height: 'high' },
   partsSpoken: (count: number, name: string, stands: number) =>

@@ -1,6 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Take } from './take.ts';
-import type { TapedPlaces } from './tapedPlaces.ts';
+import type { TapedPlaces } from './tapedRows.ts';
 import type { FittedTape } from './tapeFitted.ts';
 
 /** What cannot be computed with, and why, with the path of the field that caused it. */

@@ -26,7 +26,8 @@ import { outOfScope } from './scope.ts';
 import { pressureRange } from './shockAir.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
-import { type TapedPlaces, tapedPlacesOf } from './tapedPlaces.ts';
+import { tapedPlacesOf } from './tapedPlaces.ts';
+import type { TapedPlaces } from './tapedRows.ts';
 import { tapeOf } from './tapeFitted.ts';
 import { targetSetInUse, wantedOfLoad } from './targets.ts';
 

@@ -1,7 +1,7 @@
 import type { TapeAnswer } from '@sagwright/model/rear/pointsFromTape';
 import { lengthNames, placeNames } from '../words/english/tape.ts';
 import { type Desk, impossible } from './desk.ts';
-import type { TapedPlaces, TapedRow } from './tapedPlaces.ts';
+import type { TapedPlaces, TapedRow } from './tapedRows.ts';
 
 /** Tells why lengths from a tape give no points: at the length that is to be taped again, or which one is missing. */
 export function tellTape(desk: Desk, { rows, answer }: TapedPlaces): void {

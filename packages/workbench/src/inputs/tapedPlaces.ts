@@ -1,6 +1,5 @@
 import type { HardPoint, PartName } from '@sagwright/model/rear/hardPoints';
-import { type Places, pointsFromTape, type TapeAnswer } from '@sagwright/model/rear/pointsFromTape';
-import type { TapedSI } from '@sagwright/model/rear/tape';
+import { type Places, pointsFromTape } from '@sagwright/model/rear/pointsFromTape';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Points, Rear } from '@sagwright/records/schema/machine';
 import { isShock, type PointLength } from '@sagwright/records/schema/pointTape';
@@ -9,30 +8,11 @@ import { inOrder } from './desk.ts';
 import { partFields } from './partFields.ts';
 import type { Take } from './take.ts';
 import { tapeDeviation } from './tapeDeviation.ts';
+import type { TapedPlaces, TapedRow } from './tapedRows.ts';
 
 const PATH = 'machine.rear.travel';
 
-/** The hard points of a job by the tape that was laid to them, found once; null where no tape was. */
-export interface TapedPlaces {
-  readonly rows: readonly TapedRow[];
-  /** Where each part was looked for; a place with its ± is a row too. */
-  readonly near: Places;
-  /** Of the tyre, as typed: the axle's height [m]. */
-  readonly radius: number;
-  readonly answer: TapeAnswer;
-}
-
-/** One reading that the points are found from. */
-export interface TapedRow {
-  readonly path: string;
-  readonly typed: Quantity<'length'>;
-  /** Null for a place that was typed with its ±. */
-  readonly length: PointLength | null;
-  readonly taped: TapedSI;
-  /** How much further out one end stands, where that is known. */
-  readonly leans: { readonly path: string; readonly typed: Quantity<'length'> } | null;
-}
-
+/** The hard points of a job by the tape that was laid to them; null where none was. */
 export function tapedPlacesOf({ machine }: JobDocument): TapedPlaces | null {
   const { travel, tyre } = machine.rear;
   if ((travel.kind !== 'direct' && travel.kind !== 'linkage') || travel.tape === undefined) return null;

@@ -9,8 +9,10 @@ import { formatFigureNumber, formatNumber, unitOf } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { rearMotionOf } from '../result/rearMotion.ts';
+import type { RearMotionDocument } from '../result/rearMotionDocument.ts';
 import { standingShown } from '../why/standingShown.ts';
 import { words } from '../words/catalogue.ts';
+import { fieldName } from '../words/names.ts';
 import { rearMotionSentences } from '../words/rearMotion.ts';
 
 /** How the rear moves its shock, for a drawing and a table: numbers in the units shown, words beside them. */
@@ -25,7 +27,24 @@ export interface RearView {
   readonly rests: readonly RearRestView[];
   /** Where the parts stand; null where no hard points are known. */
   readonly parts: PartsView | null;
+  readonly readings: ReadingsView;
   readonly sentences: readonly string[];
+}
+
+/** What the hard points came of and what was known before them, as tables: cells in words, in the units shown; empty where there is none. */
+export interface ReadingsView {
+  readonly parts: readonly {
+    readonly part: PartName;
+    readonly cells: readonly [x: string, height: string, away: string];
+  }[];
+  readonly lengths: readonly NamedReading[];
+  readonly survey: readonly NamedReading[];
+}
+
+/** A reading, the same by the points, and what lies between. */
+export interface NamedReading {
+  readonly name: string;
+  readonly cells: readonly [read: string, byPoints: string, off: string, verdict: string];
 }
 
 /** The ratio at one wheel travel; ± 0 where it has none. */
@@ -67,6 +86,7 @@ export function rearView(planned: JobPlan, load: string | null, units: Units): R
     steps: motion.along.map((step) => ratioView(step, units)),
     rests: motion.rests.map((rest) => ({ load: rest.loadCase, ...ratioView(rest, units) })),
     parts: partsView(planned, load, units),
+    readings: readingsView(planned, motion, units),
     sentences: rearMotionSentences(motion, planned, units),
   };
 }
@@ -88,6 +108,30 @@ function ratioView({ travel, motionRatio, leverage }: AtTravel, units: Units): R
       ratio: formatFigureNumber(motionRatio, 'motion', units),
       leverage: formatFigureNumber(leverage, 'leverage', units),
     },
+  };
+}
+
+function readingsView(
+  { job }: JobPlan,
+  { tape, earlierSurvey }: RearMotionDocument,
+  units: Units,
+): ReadingsView {
+  const figure = (each: Figure): string => formatFigureNumber(each, 'length', units);
+  const plain = (length: number): string => formatNumber(length, 'length', units);
+  const { verdicts } = words.rearMotion;
+  return {
+    parts: (tape?.points ?? []).map(({ part, x, height, away }) => ({
+      part,
+      cells: [figure(x), figure(height), plain(away)],
+    })),
+    lengths: (tape?.lengths ?? []).map(({ path, taped, byPoints, misfit, verdict }) => ({
+      name: fieldName(job, path),
+      cells: [figure(taped), plain(byPoints), figure(misfit), verdicts[verdict]],
+    })),
+    survey: (earlierSurvey?.rows ?? []).map(({ wheel, shock, byPoints, difference, verdict }) => ({
+      name: plain(wheel),
+      cells: [figure(shock), figure(byPoints), figure(difference), verdicts[verdict]],
+    })),
   };
 }
 

@@ -2,7 +2,7 @@ import type { Figure } from '@sagwright/model/plan/answer';
 import type { HardPoint } from '@sagwright/model/rear/hardPoints';
 import type { TapedPoints } from '@sagwright/model/rear/pointsFromTape';
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
-import type { TapedPlaces, TapedRow } from '../inputs/tapedPlaces.ts';
+import type { TapedPlaces, TapedRow } from '../inputs/tapedRows.ts';
 import type { JobPlan } from '../path.ts';
 import type { PointTapeDocument, TapedLengthDocument, TapedPartDocument } from './rearMotionDocument.ts';
 

@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { useWidth } from '../../app/useWidth.ts';
 import { Lettering } from '../Lettering.tsx';
-import { type PartsInput, type PointMark, partsPlot } from './partsPlot.ts';
+import { type PartsInput, partsPlot } from './partsPlot.ts';
+import { Spot } from './Spot.tsx';
 import '../drawing.css';
 import './rearPlots.css';
 
@@ -54,18 +55,5 @@ function Plot({ input, width }: { readonly input: PartsInput; readonly width: nu
       ))}
       <Lettering texts={points.map(({ number }) => number)} className="lettering-over" />
     </svg>
-  );
-}
-
-function Spot({ point: { x, y, still, leader } }: { readonly point: PointMark }) {
-  return (
-    <>
-      {leader !== null && <path className="parts-leader" d={leader} />}
-      {still ? (
-        <rect className="parts-point" x={x - 5} y={y - 5} width={10} height={10} />
-      ) : (
-        <circle className="parts-point" cx={x} cy={y} r={5} />
-      )}
-    </>
   );
 }

@@ -14,6 +14,7 @@ import './figuresSheet.css';
 
 const ForkForces = lazy(() => import('./ForkForces.tsx'));
 const RearMotion = lazy(() => import('./RearMotion.tsx'));
+const TapeGuide = lazy(() => import('./TapeGuide.tsx'));
 
 interface FiguresSheetProps {
   /** Null while the job has no plan yet: then nothing is assumed. */
@@ -30,6 +31,7 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
   const { path } = asked;
   const { state } = useTable();
   const job = jobOf(state);
+  const { travel } = job.machine.rear;
   const groups = figureGroups(job);
   const wanted = path === null ? null : figureFor(groups, path);
   const wantedGroup = wanted?.group ?? (path === null ? null : groupToAddIn(path));
@@ -73,6 +75,11 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
             </div>
           </section>
         ))}
+        {group.id === 'rear' && (travel.kind === 'direct' || travel.kind === 'linkage') && (
+          <Suspense>
+            <TapeGuide key={travel.kind} travel={travel} />
+          </Suspense>
+        )}
         {group.id === 'rear' && view !== null && load !== null && (
           <Suspense>
             <RearMotion loads={view.loads} load={load} />

@@ -1,4 +1,4 @@
-import type { PartsView, PartView, RearView } from '@sagwright/workbench/page/rearView';
+import type { NamedReading, PartsView, PartView, RearView } from '@sagwright/workbench/page/rearView';
 import type { LoadView } from '@sagwright/workbench/page/shapes';
 import { useEffect, useState } from 'react';
 import { useTable } from '../../app/useJob.ts';
@@ -32,6 +32,9 @@ export default function RearMotion({ loads, load: wanted }: RearMotionProps) {
           <p key={sentence}>{sentence}</p>
         ))}
         <AsTable table={() => ratioTable(view, loads)} of={words.title.toLowerCase()} />
+        {readingTables(view).map((table) => (
+          <AsTable key={table.caption} table={() => table} of={table.caption.toLowerCase()} />
+        ))}
       </section>
       {view.parts !== null && <Parts parts={view.parts} lengthUnit={view.lengthUnit} name={nameOf(load)} />}
     </>
@@ -97,6 +100,27 @@ function ratioTable(view: RearView, loads: readonly LoadView[]): DrawingTable {
     headings: [place, `${travel}, ${lengthUnit}`, `${ratio}, ${ratioUnit}`, `${leverage}, ${leverageUnit}`],
     rows: rows.map(({ name, at }) => [name, at.words.travel, at.words.ratio, at.words.leverage]),
   };
+}
+
+/** Hard points by tape, its lengths, and what was known before: those that there are. */
+function readingTables({ readings, lengthUnit }: RearView): readonly DrawingTable[] {
+  const { parts, lengths, survey } = readings;
+  const say = words.readings;
+  const of = (caption: string, name: string, rows: readonly NamedReading[]): DrawingTable => ({
+    caption,
+    headings: [name, ...say.columns(lengthUnit)],
+    rows: rows.map((row) => [row.name, ...row.cells]),
+  });
+  const all: readonly DrawingTable[] = [
+    {
+      caption: say.parts,
+      headings: [words.partColumns.part, ...say.partColumns(lengthUnit)],
+      rows: parts.map(({ part, cells }) => [words.parts[part], ...cells]),
+    },
+    of(say.lengths, say.length, lengths),
+    of(say.survey, say.wheel(lengthUnit), survey),
+  ];
+  return all.filter(({ rows }) => rows.length > 0);
 }
 
 interface PartsProps {

@@ -114,4 +114,47 @@ describe('the ratio, told in another way', () => {
       'Rear · How the wheel moves the shock · Wheel travel and shock length: found 0 entries; at least 3.',
     ]);
   });
+
+  test('as hard points keeps the ratio beside them, and asks for each place in the words of its field', () => {
+    const { travel } = document().machine.rear;
+    if (travel.kind !== 'leverage') throw new Error('the demo has a leverage ratio');
+    choose(TRAVEL, 'direct');
+    expect(document().machine.rear.travel).toEqual({ kind: 'direct', earlierLeverage: travel.ratio });
+    expect(problems().map(({ path }) => path)).toEqual([
+      'machine.rear.travel.armEye',
+      'machine.rear.travel.frameEye',
+    ]);
+    choose(TRAVEL, 'leverage');
+    expect(document().machine.rear.travel).toEqual(travel);
+  });
+
+  test('as hard points keeps a whole survey beside them, and gives it back as rows', () => {
+    lay('long-legs');
+    const { travel } = document().machine.rear;
+    if (travel.kind !== 'taped') throw new Error('this example was taped');
+    choose(TRAVEL, 'linkage');
+    const points = document().machine.rear.travel;
+    if (points.kind !== 'linkage') throw new Error('no hard points');
+    const bare = (all: object): object =>
+      Object.fromEntries(Object.entries(all).map(([id, { wheel, shock }]) => [id, { wheel, shock }]));
+    expect(bare(points.earlierSurvey!)).toEqual(bare(travel.points));
+    expect(document().machine.rear.measuredAt).toBeUndefined();
+    choose(TRAVEL, 'table');
+    const table = document().machine.rear.travel;
+    if (table.kind !== 'table') throw new Error('no table');
+    expect(table.rows).toHaveLength(Object.keys(travel.points).length);
+    choose(TRAVEL, 'taped');
+    expect(document().machine.rear.travel).toEqual(travel);
+  });
+
+  test('as rows keeps the ratio beside them', () => {
+    const { travel } = document().machine.rear;
+    if (travel.kind !== 'leverage') throw new Error('the demo has a leverage ratio');
+    choose(TRAVEL, 'taped');
+    expect(document().machine.rear.travel).toEqual({
+      kind: 'taped',
+      points: {},
+      earlierLeverage: travel.ratio,
+    });
+  });
 });

@@ -67,7 +67,7 @@ function travelFigures(travel: Travel): readonly Figure[] {
     path: `${path}.kind`,
     label: words.travelKind,
     value: travel.kind,
-    choices: Object.entries(kindsFor(travel)).map(([value, word]) => ({ value, word })),
+    choices: Object.entries(words.travelKinds).map(([value, word]) => ({ value, word })),
     change: changeTravel,
   };
   switch (travel.kind) {
@@ -100,16 +100,9 @@ function travelFigures(travel: Travel): readonly Figure[] {
         },
       ];
     case 'direct':
-      return [kind, ...pointFigures(['armEye', 'frameEye'])];
     case 'linkage':
-      return [kind, ...pointFigures(['rocker.pivot', 'rocker.pin', 'linkEnd', 'rockerEye', 'farEye'])];
+      return [kind, ...pointFigures(travel)];
   }
-}
-
-/** Hard points come from a file: a rear that has them can be told otherwise, but no other is told by them here. */
-function kindsFor({ kind }: Travel): Readonly<Record<string, string>> {
-  if (kind !== 'direct' && kind !== 'linkage') return words.travelKinds;
-  return { ...words.travelKinds, [kind]: words.pointKinds[kind] };
 }
 
 function countOf(job: JobDocument): Figure {

@@ -1,17 +1,43 @@
 import type { Drive } from '@sagwright/records/schema/drive';
-import type { Travel } from '@sagwright/records/schema/machine';
+import type { Points, Travel } from '@sagwright/records/schema/machine';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
+import { write } from '../../job/edits.ts';
 import { struts as words } from '../../words/figures.ts';
 import { type Column, type Figure, type FigurePart, quantity } from './figure.ts';
+import { lengthName } from './lengthName.ts';
 
 const TRAVEL = 'machine.rear.travel';
 
-/** The places of a rear known by its hard points, each by both of its coordinates. */
-export function pointFigures(names: readonly (keyof typeof words.points)[]): readonly Figure[] {
+/** The places of a rear known by its hard points, each by both of its coordinates, and what each is bolted to. */
+export function pointFigures(travel: Points): readonly Figure[] {
+  // By tape, a place without a ± is where a part is looked for: it has no usual one.
+  const reading = travel.tape === undefined ? 'hardPoint' : undefined;
+  const place = (name: keyof typeof words.points): readonly Figure[] =>
+    placeFigures(`${TRAVEL}.${name}`, words.points[name], reading);
+  const sideways = quantity(`${TRAVEL}.sideways`, words.sideways, 'sideways', 'tape');
+  if (travel.kind === 'direct') return [...place('armEye'), ...place('frameEye'), sideways];
   return [
-    ...names.flatMap((name) => placeFigures(`${TRAVEL}.${name}`, words.points[name])),
-    quantity(`${TRAVEL}.sideways`, words.sideways, 'sideways', 'tape'),
+    boltedTo('rocker', travel.rocker?.on),
+    ...place('rocker.pivot'),
+    ...place('rocker.pin'),
+    ...place('linkEnd'),
+    ...place('rockerEye'),
+    boltedTo('farEye', travel.farEye?.on),
+    ...place('farEye'),
+    sideways,
   ];
+}
+
+function boltedTo(name: 'rocker' | 'farEye', on: string | undefined): Figure {
+  const steps = [...TRAVEL.split('.'), name, 'on'];
+  return {
+    kind: 'choice',
+    path: steps.join('.'),
+    label: words.boltedTo[name],
+    value: on ?? '',
+    choices: Object.entries(words.carriers).map(([value, word]) => ({ value, word })),
+    change: (document, value) => [write(document, steps, value)],
+  };
 }
 
 /** Lengths that a tape read between the parts, in their order; none where no tape was laid. */
@@ -55,13 +81,6 @@ export const travelColumns: readonly Column[] = [
   { name: 'shock', label: words.shockLength, bound: 'shockLength', reading: 'tape' },
 ];
 
-function lengthName(each: PointLength): string {
-  const { names, parts } = words.tape;
-  return each.kind === 'between'
-    ? names.between(parts[each.from], parts[each.to])
-    : names[each.kind](parts[each.of]);
-}
-
 /** The chain or belt that a file told of; a shaft has no figures. */
 export function drivePart(drive: Drive | undefined): readonly FigurePart[] {
   if (drive === undefined || drive.kind === 'shaft') return [];
@@ -79,7 +98,7 @@ export function drivePart(drive: Drive | undefined): readonly FigurePart[] {
     {
       title: words.drive[drive.kind],
       figures: [
-        ...placeFigures(`${path}.frontSprocket`, words.frontSprocket),
+        ...placeFigures(`${path}.frontSprocket`, words.frontSprocket, 'hardPoint'),
         quantity(`${path}.pitch`, words.pitch, 'drivePitch'),
         teeth('front'),
         teeth('rear'),
@@ -88,9 +107,9 @@ export function drivePart(drive: Drive | undefined): readonly FigurePart[] {
   ];
 }
 
-function placeFigures(path: string, label: string): readonly Figure[] {
+function placeFigures(path: string, label: string, reading?: 'hardPoint'): readonly Figure[] {
   return [
-    quantity(`${path}.x`, `${label}, ${words.pointX}`, 'forwardOfRearAxle', 'hardPoint'),
-    quantity(`${path}.height`, `${label}, ${words.pointHeight}`, 'height', 'hardPoint'),
+    quantity(`${path}.x`, `${label}, ${words.pointX}`, 'forwardOfRearAxle', reading),
+    quantity(`${path}.height`, `${label}, ${words.pointHeight}`, 'height', reading),
   ];
 }
