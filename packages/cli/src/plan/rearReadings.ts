@@ -5,7 +5,7 @@ import type {
   TapedPartDocument,
 } from '@sagwright/workbench/result/rearMotionDocument';
 import { words } from '@sagwright/workbench/words/catalogue';
-import { fieldName } from '@sagwright/workbench/words/names';
+import { readingName } from '@sagwright/workbench/words/names';
 import { type Column, table } from '../terminal/table.ts';
 import type { Page } from './page.ts';
 
@@ -40,9 +40,11 @@ export function lengthLines(
 ): readonly string[] {
   const length = unitOf('length', units);
   const columns: readonly Column<TapedLengthDocument>[] = [
-    { head: ['', 'length'], align: 'left', cell: ({ path }) => fieldName(planned.job, path) },
+    { head: ['', 'length'], align: 'left', cell: ({ path }) => readingName(planned.job, path) },
     right(['taped', length], ({ taped }) => formatFigureNumber(taped, 'length', units)),
-    right(['off points', length], ({ misfit }) => formatFigureNumber(misfit, 'length', units)),
+    right(['off points', length], ({ misfit, verdict }) =>
+      verdict === 'not checked' ? '' : formatFigureNumber(misfit, 'length', units),
+    ),
     { head: ['', ''], align: 'left', cell: ({ verdict }) => words.rearMotion.verdicts[verdict] },
   ];
   return table(columns, lengths, width, paint);

@@ -34,6 +34,11 @@ export const examples = [
   ['least-figures', 'The least figures', 'Five readings and nothing else; the rest is assumed, and said'],
   ['light-standard', 'A light standard', 'Two-stage springs, a stepped cam, spacers in the fork'],
   ['long-legs', 'Long legs', 'One shock, its ratio taped point by point; clicks and caps'],
+  [
+    'known-three-ways',
+    'Known three ways',
+    'Hard points by tape, with a ratio and a survey from before beside them',
+  ],
   ['taped-linkage', 'Taped linkage', 'One shock on rocker and link, known by its hard points; a chain'],
   ['on-tiptoe', 'On tiptoe', 'Seat, trail, lean and beam after a stiffer pair; what keeps them'],
   ['nose-down', 'Nose down', 'A fork in depth: stack, air gap, top-out springs; what more oil would do'],

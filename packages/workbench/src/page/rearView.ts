@@ -12,7 +12,7 @@ import { rearMotionOf } from '../result/rearMotion.ts';
 import type { RearMotionDocument } from '../result/rearMotionDocument.ts';
 import { standingShown } from '../why/standingShown.ts';
 import { words } from '../words/catalogue.ts';
-import { fieldName } from '../words/names.ts';
+import { readingName } from '../words/names.ts';
 import { rearMotionSentences } from '../words/rearMotion.ts';
 
 /** How the rear moves its shock, for a drawing and a table: numbers in the units shown, words beside them. */
@@ -125,8 +125,13 @@ function readingsView(
       cells: [figure(x), figure(height), plain(away)],
     })),
     lengths: (tape?.lengths ?? []).map(({ path, taped, byPoints, misfit, verdict }) => ({
-      name: fieldName(job, path),
-      cells: [figure(taped), plain(byPoints), figure(misfit), verdicts[verdict]],
+      name: readingName(job, path),
+      cells: [
+        figure(taped),
+        plain(byPoints),
+        verdict === 'not checked' ? '' : figure(misfit),
+        verdicts[verdict],
+      ],
     })),
     survey: (earlierSurvey?.rows ?? []).map(({ wheel, shock, byPoints, difference, verdict }) => ({
       name: plain(wheel),

@@ -1,7 +1,7 @@
 import { isHardPoints } from '@sagwright/model/rear/kinematics';
 import { damperAt } from '@sagwright/model/rear/wheelMotion';
 import type { Prepared } from '@sagwright/model/statics/prepared';
-import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import { HALF_WIDTH_90, halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { inOrder } from '../inputs/desk.ts';
 import { tapeDeviation } from '../inputs/tapeDeviation.ts';
@@ -36,9 +36,33 @@ export function earlierSurvey({ job }: JobPlan, alone: Standing | null): Earlier
     }),
   );
   if (rows.length < 2) return null;
-  const zero = zeroOf(rows, alone.prepared);
+  let counted = rows;
+  let told = heldAgainst(rows, counted, alone);
+  // One at a time, the worst first, held anew each time: a misread row pulls the zero, and so accuses its neighbours.
+  for (let gross = grossOf(told, counted); gross !== null; gross = grossOf(told, counted)) {
+    counted = counted.filter(({ id }) => id !== gross);
+    told = heldAgainst(rows, counted, alone);
+  }
+  return told;
+}
+
+/** Off by more than this, in its ± of 90 %, a row is no reading of this machine's zero: 3.29 deviations, one in a thousand. */
+const GROSS = 3.29 / HALF_WIDTH_90;
+
+/** The worst of the rows that the zero was found from, where it is that far off and three are there at least. */
+function grossOf({ rows }: EarlierSurveyDocument, counted: readonly Row[]): string | null {
+  if (counted.length < 3) return null;
+  const among = rows.filter(({ id }) => counted.some((row) => row.id === id));
+  const worst = among.reduce((most, row) => (offOf(row) > offOf(most) ? row : most));
+  return offOf(worst) > GROSS ? worst.id : null;
+}
+
+/** All rows against the points, their zero found from those that count. */
+function heldAgainst(rows: readonly Row[], counted: readonly Row[], alone: Standing): EarlierSurveyDocument {
+  const counts = rows.map((row) => counted.includes(row));
+  const zero = zeroOf(rows, counts, alone.prepared);
   const at = rows.map(({ wheel }) => lengthAt(alone.prepared, wheel + zero));
-  const pulls = pullsOf(rows, at);
+  const pulls = pullsOf(rows, counts, at);
   const byPoints = slopesOf(
     alone,
     (prepared, _, out) => {
@@ -49,12 +73,16 @@ export function earlierSurvey({ job }: JobPlan, alone: Standing | null): Earlier
     rows.length,
   );
   const followed = new Map([...byPoints].map(([name, slopes]) => [name, left(slopes, at, pulls)]));
+  const zeroDeviation = Math.hypot(...rows.map((row, i) => pulls[i]! * ownDeviation(row, at[i]!)));
   const documents = rows.map((row, i): EarlierRowDocument => {
     const own = ownDeviation(row, at[i]!);
-    const ownLeft = own * Math.sqrt(Math.max(0, 1 - pulls[i]! * at[i]!.ratio));
+    // A row that counts has pulled the zero towards it; to one that does not, the zero's own doubt comes on top.
+    const apart = counts[i]
+      ? own * Math.sqrt(Math.max(0, 1 - pulls[i]! * at[i]!.ratio))
+      : Math.hypot(own, at[i]!.ratio * zeroDeviation);
     const difference = {
       value: row.shock - at[i]!.length,
-      plusMinus: Math.hypot(halfWidthOf(ownLeft), doubtAt(i, followed)),
+      plusMinus: Math.hypot(halfWidthOf(apart), doubtAt(i, followed)),
     };
     return {
       id: row.id,
@@ -65,9 +93,8 @@ export function earlierSurvey({ job }: JobPlan, alone: Standing | null): Earlier
       verdict: Math.abs(difference.value) <= difference.plusMinus ? 'agrees' : 'differs',
     };
   });
-  const zeroDoubt = Math.hypot(...rows.map((row, i) => pulls[i]! * ownDeviation(row, at[i]!)));
   return {
-    zero: { value: zero, plusMinus: halfWidthOf(zeroDoubt) },
+    zero: { value: zero, plusMinus: halfWidthOf(zeroDeviation) },
     rows: documents,
     worst: worstOf(documents),
   };
@@ -76,11 +103,11 @@ export function earlierSurvey({ job }: JobPlan, alone: Standing | null): Earlier
 const STEPS = 30;
 
 /** Wheel travel by the points at which the survey counts 0 [m]: Gauss and Newton in one unknown. */
-function zeroOf(rows: readonly Row[], prepared: Prepared): number {
+function zeroOf(rows: readonly Row[], counts: readonly boolean[], prepared: Prepared): number {
   let zero = 0;
   for (let i = 0; i < STEPS; i += 1) {
     const at = rows.map(({ wheel }) => lengthAt(prepared, wheel + zero));
-    const pulls = pullsOf(rows, at);
+    const pulls = pullsOf(rows, counts, at);
     const step = rows.reduce((sum, { shock }, k) => sum + pulls[k]! * (at[k]!.length - shock), 0);
     zero += step;
     if (Math.abs(step) < 1e-12) break;
@@ -94,8 +121,12 @@ interface AtTravel {
 }
 
 /** How far the zero goes down for a metre more of each row's shock: MR w / Σ MR² w, w = 1/variance. */
-function pullsOf(rows: readonly Row[], at: readonly AtTravel[]): readonly number[] {
-  const weights = rows.map((row, i) => 1 / ownDeviation(row, at[i]!) ** 2);
+function pullsOf(
+  rows: readonly Row[],
+  counts: readonly boolean[],
+  at: readonly AtTravel[],
+): readonly number[] {
+  const weights = rows.map((row, i) => (counts[i] ? 1 / ownDeviation(row, at[i]!) ** 2 : 0));
   const whole = weights.reduce((sum, weight, i) => sum + weight * at[i]!.ratio ** 2, 0);
   return weights.map((weight, i) => (weight * at[i]!.ratio) / whole);
 }
@@ -116,10 +147,12 @@ function ownDeviation({ shockDeviation, wheelDeviation }: Row, { ratio }: AtTrav
 }
 
 function worstOf(rows: readonly EarlierRowDocument[]): string | null {
-  const off = ({ difference }: EarlierRowDocument): number =>
-    Math.abs(difference.value) / difference.plusMinus!;
-  const [worst] = rows.filter(({ verdict }) => verdict === 'differs').toSorted((a, b) => off(b) - off(a));
+  const [worst] = rows.filter(({ verdict }) => verdict === 'differs').toSorted((a, b) => offOf(b) - offOf(a));
   return worst?.id ?? null;
+}
+
+function offOf({ difference }: EarlierRowDocument): number {
+  return Math.abs(difference.value) / difference.plusMinus!;
 }
 
 /** Eye to eye by the points at a wheel travel [m], and how it falls; past the ends of the travel straight on. */

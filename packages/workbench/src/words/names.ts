@@ -65,6 +65,12 @@ function nameIn(job: JobDocument, list: string, id: string): string {
   }
 }
 
+/** The same of a reading that hard points come of: a length of the tape by what it goes from and to. */
+export function readingName(job: JobDocument, path: string): string {
+  const [, id] = /^machine\.rear\.travel\.tape\.([^.]+)\.length$/.exec(path) ?? [];
+  return id === undefined ? fieldName(job, path) : tapeName(job, id);
+}
+
 /** "from pivot to arm eye" */
 function tapeName({ machine }: JobDocument, id: string): string {
   const { travel } = machine.rear;

@@ -10,7 +10,7 @@ import type {
   RearMotionDocument,
 } from '../result/rearMotionDocument.ts';
 import { words } from './catalogue.ts';
-import { fieldName } from './names.ts';
+import { readingName } from './names.ts';
 
 /** What is to be said of how the rear moves, beside its figures: where it was read, what the link does, where the drive is tightest. */
 export function rearMotionSentences(
@@ -69,9 +69,7 @@ function surveySentences({ zero, rows, worst }: EarlierSurveyDocument, units: Un
 
 function tapeSentence(job: JobDocument, { lengths, spare, worst }: PointTapeDocument, units: Units): string {
   const say = words.rearMotion.tape;
-  const off = lengths.filter(({ verdict }) => verdict === 'differs');
   const length = lengths.find(({ path }) => path === worst);
   if (length === undefined) return say.agrees(lengths.length, spare);
-  const name = fieldName(job, length.path);
-  return say.differs(off.length, name, formatFigure(length.misfit, 'length', units));
+  return say.differs(readingName(job, length.path), formatFigure(length.misfit, 'length', units));
 }

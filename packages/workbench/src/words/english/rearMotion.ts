@@ -39,8 +39,8 @@ export const rearMotion = {
       spare === 0
         ? `The hard points come of ${lengths} lengths, none of them spare: a slip in one would not show.`
         : `The hard points come of ${lengths} lengths, ${spare} more than needed, which bear each other out.`,
-    differs: (count: number, name: string, off: string) =>
-      `${count} of the taped lengths ${count === 1 ? 'is' : 'are'} not borne out by the others; furthest off in its ±: ${name}, ${off} against the points. Tape it again.`,
+    differs: (name: string, off: string) =>
+      `The taped lengths do not bear each other out; furthest off in its ±: ${name}, ${off} against the points. Tape it again, and those that it meets.`,
   },
   verdicts: { agrees: 'agrees', differs: 'differs', 'not checked': 'nothing checks it' },
   tightest: (kind: 'chain' | 'belt', distance: string, travel: string) =>

@@ -1,8 +1,8 @@
 /** A length of the tape, by what it goes from and to. */
 export const lengthNames = {
   between: (from: string, to: string) => `from ${from} to ${to}`,
-  'above axle': (of: string) => `from the axle's height up to the ${of}`,
-  'ahead of axle': (of: string) => `from the axle forward to the ${of}`,
+  'above axle': (of: string) => `from axle up to ${of}`,
+  'ahead of axle': (of: string) => `from axle forward to ${of}`,
 } as const;
 
 /** The two figures of a place that was typed. */
