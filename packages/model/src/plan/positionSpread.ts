@@ -2,7 +2,7 @@ import { compressionFor, type ForceAt, springAt } from '../springs/spring.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { type Direction, figuresOf, moveFrom, restore, type UncertainInput } from '../uncertainty/inputs.ts';
-import { type Contribution, halfWidthOf } from '../uncertainty/spread.ts';
+import { type Spread, type SpreadPart, spreadOf } from '../uncertainty/spread.ts';
 import type { Demand } from './demand.ts';
 
 /** How the demand on a spring moves with one input: force of each spring [N per unit], damper stroke [m per unit]. */
@@ -10,12 +10,6 @@ export interface DemandSlope {
   readonly input: UncertainInput;
   readonly force: number;
   readonly stroke: number;
-}
-
-/** The ± of an adjuster position and what it is made of. */
-export interface PositionSpread {
-  readonly plusMinus: number;
-  readonly contributions: readonly Contribution[];
 }
 
 /**
@@ -30,11 +24,14 @@ export function positionSpread(
   demand: Demand,
   slopes: readonly DemandSlope[],
   springInputs: readonly Direction[],
-): PositionSpread {
+): Spread {
   const at: ForceAt = { force: 0, rate: 0, energy: 0 };
   const { spring } = prepared.machine[name].struts[0]!;
   springAt(spring, compressionFor(spring, demand.springForce), at);
-  const parts = slopes.map(({ input, force, stroke }) => ({ input, slope: force / at.rate - stroke }));
+  const parts: { input: SpreadPart['input']; slope: number }[] = slopes.map(({ input, force, stroke }) => ({
+    input,
+    slope: force / at.rate - stroke,
+  }));
   const figures = figuresOf(parameters);
   for (const direction of springInputs) {
     const own = ownSlope(parameters, prepared, name, demand.springForce, direction, figures);
@@ -63,22 +60,4 @@ function ownSlope(
   const slope = (placeAt(direction.step) - placeAt(-direction.step)) / (2 * direction.step);
   restore(parameters, prepared, direction, figures);
   return slope;
-}
-
-/** The ± of a sum of parts, and what it is made of, greatest first. */
-export function spreadOf(
-  parts: readonly { readonly input: UncertainInput; readonly slope: number }[],
-): PositionSpread {
-  let variance = 0;
-  for (const { input, slope } of parts) variance += (slope * input.deviation) ** 2;
-  const contributions = parts
-    .map(({ input, slope }) => ({
-      input: input.name,
-      slope,
-      halfWidth: halfWidthOf(Math.abs(slope) * input.deviation),
-      share: variance > 0 ? (slope * input.deviation) ** 2 / variance : 0,
-    }))
-    .filter((part) => part.halfWidth > 0)
-    .sort((a, b) => b.halfWidth - a.halfWidth);
-  return { plusMinus: halfWidthOf(Math.sqrt(variance)), contributions };
 }

@@ -4,11 +4,12 @@ import { springAt } from '../springs/spring.ts';
 import { ATMOSPHERE } from '../statics/machine.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
-import { type Direction, figuresOf, moveFrom, restore, type UncertainInput } from '../uncertainty/inputs.ts';
+import { type Direction, figuresOf, moveFrom, restore } from '../uncertainty/inputs.ts';
+import { type SpreadPart, spreadOf } from '../uncertainty/spread.ts';
 import { type AdjusterSI, settingNear } from './adjuster.ts';
 import type { PlannedPressure } from './answer.ts';
 import type { Demand } from './demand.ts';
-import { type DemandSlope, spreadOf } from './positionSpread.ts';
+import type { DemandSlope } from './positionSpread.ts';
 import type { PressureRangeSI } from './question.ts';
 import { reachOf } from './reach.ts';
 
@@ -93,11 +94,6 @@ export function plannedPressure(
   };
 }
 
-interface Part {
-  readonly input: UncertainInput;
-  readonly slope: number;
-}
-
 /**
  * How the aim moves with each input: dP/dq = ∂P/∂F·dF/dq + ∂P/∂s·ds/dq + ∂P/∂q, the last by the struts' own figures; by
  * differences, since the pressure is closed arithmetic. The pressure found moves it through the weighing only: what it
@@ -110,12 +106,12 @@ function partsOf(
   { springForce, stroke }: Demand,
   slopes: readonly DemandSlope[],
   directions: readonly Direction[],
-): readonly Part[] {
+): readonly SpreadPart[] {
   const { struts } = prepared.machine[name];
   const pressure = (force: number, s: number): number => pressureFor(struts, force, s);
   const byForce = pressure(springForce + 1, stroke) - pressure(springForce, stroke);
   const byStroke = (pressure(springForce, stroke + STEP) - pressure(springForce, stroke - STEP)) / (2 * STEP);
-  const parts = new Map<string, Part>(
+  const parts = new Map<string, SpreadPart>(
     slopes.map(({ input, force, stroke: s }) => [
       input.name,
       { input, slope: byForce * force + byStroke * s },
@@ -137,7 +133,7 @@ function partsOf(
 }
 
 /** What the gauge adds that it is set by: what it shows, and what it takes with it. */
-function partsOfSetting({ reading, loss }: PressureRangeSI, gauge: number): readonly Part[] {
+function partsOfSetting({ reading, loss }: PressureRangeSI, gauge: number): readonly SpreadPart[] {
   return [
     { input: { ...reading, moves: [] }, slope: 1 },
     ...(loss === null ? [] : [{ input: { ...loss, moves: [] }, slope: gauge }]),

@@ -12,6 +12,11 @@ export interface UncertainInput {
   readonly deviation: number;
   /** ∂(parameter)/∂(input) for each figure of the machine that it moves. */
   readonly moves: readonly Move[];
+  /**
+   * How readings tied it to other inputs: column of K, in whose rows all inputs of a sum agree; left out where it stands for
+   * itself. In deviations, the covariance of two inputs is (1 where they are the same) − tied·tied.
+   */
+  readonly tied?: readonly number[];
 }
 
 /** A figure of the machine by its path (`Parameters.names`), and how much it moves for one unit of the input. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parametersOf } from '../statics/parameters.ts';
 import { levelMachine, plainStrut } from '../testing/levelMachine.ts';
 import { directionsOf, type UncertainInput } from './inputs.ts';
-import { contributionsAt, deviationOf, HALF_WIDTH_90, halfWidthAt, halfWidthOf } from './spread.ts';
+import { contributionsAt, deviationOf, HALF_WIDTH_90, halfWidthAt, halfWidthOf, spreadOf } from './spread.ts';
 
 /** Simpson's rule over n pairs of strips: error (b − a) h⁴ f⁗/180. */
 function integral(f: (x: number) => number, from: number, to: number, n: number): number {
@@ -73,5 +73,49 @@ describe('the ± of a figure', () => {
     expect(contributionsAt(directions, new Float64Array(6), 1, 2).map((part) => part.share)).toEqual([
       0, 0, 0,
     ]);
+  });
+});
+
+describe('inputs that readings tied together', () => {
+  const input = (name: string, deviation: number, tied: readonly number[]): UncertainInput => ({
+    name,
+    deviation,
+    moves: [],
+    tied,
+  });
+
+  test('have the ± of their covariance, and each the part that knowing it would take away', () => {
+    // One reading of a·x + b·y, x and y of deviation 1, the reading's own σ: K = (a, b)/√(a² + b² + σ²).
+    const [a, b, sigma] = [2, 1, 0.5];
+    const length = Math.sqrt(a * a + b * b + sigma * sigma);
+    const [ka, kb] = [a / length, b / length];
+    const parts = [
+      { input: input('x', 3, [ka]), slope: 5 / 3 },
+      { input: input('y', 0.1, [kb]), slope: -20 },
+    ];
+    const g = [5, -2];
+    const covariance = [
+      [1 - ka * ka, -ka * kb],
+      [-ka * kb, 1 - kb * kb],
+    ];
+    const variance = g.reduce(
+      (sum, one, i) => g.reduce((inner, other, j) => inner + one * other * covariance[i]![j]!, sum),
+      0,
+    );
+    const { plusMinus, contributions } = spreadOf(parts);
+    expect(plusMinus).toBeCloseTo(HALF_WIDTH_90 * Math.sqrt(variance), 12);
+    // With x known the variance is g_y²·var(y | x) = g_y²·(C_yy − C_xy²/C_xx).
+    const withoutX = g[1]! ** 2 * (covariance[1]![1]! - covariance[0]![1]! ** 2 / covariance[0]![0]!);
+    const ofX = contributions.find((each) => each.input === 'x')!;
+    expect(ofX.halfWidth).toBeCloseTo(HALF_WIDTH_90 * Math.sqrt(variance - withoutX), 12);
+    expect(ofX.share).toBeCloseTo(1 - withoutX / variance, 12);
+  });
+
+  test('stand for themselves where nothing ties them', () => {
+    const { plusMinus } = spreadOf([
+      { input: input('x', 3, [0, 0]), slope: 1 },
+      { input: { name: 'y', deviation: 4, moves: [] }, slope: 1 },
+    ]);
+    expect(plusMinus).toBeCloseTo(HALF_WIDTH_90 * 5, 12);
   });
 });
