@@ -11,9 +11,9 @@ import { tourerWith } from '../testing/tourerJob.ts';
 import { comparedLines, countWords } from '../words/compare.ts';
 import { compare, isDifference } from './compare.ts';
 import type { ComparedRow, CompareVerdict } from './comparison.ts';
+import { isQuantity } from './isQuantity.ts';
 import { type Compared, partsToCompare } from './side.ts';
 import { comparedFigure, judge } from './verdict.ts';
-import { isQuantity } from './walk.ts';
 
 const asJob = (job: JobDocument): Compared => ({ from: 'job', job });
 

@@ -9,9 +9,10 @@ import {
   comparisonFormat,
   comparisonVersion,
 } from './comparison.ts';
+import { isQuantity } from './isQuantity.ts';
 import { type Compared, type LaidOut, layOut } from './side.ts';
 import { comparedDimension, comparedFigure, judge } from './verdict.ts';
-import { isQuantity, type Pair, pairsOf } from './walk.ts';
+import { type Pair, pairsOf } from './walk.ts';
 
 /**
  * Two machines, shocks or forks, field by field. A job that is held against a template is taken as far as a template holds it. Both

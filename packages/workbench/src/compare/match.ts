@@ -1,4 +1,5 @@
 import { toSI, type Unit } from '@sagwright/records/units';
+import { isQuantity } from './isQuantity.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -71,7 +72,7 @@ function placesIn(rows: Fields): readonly { readonly id: string; readonly place:
  * ones. Else the parts that are named: a length from pivot to eye. Null where neither is there.
  */
 function placeOf(row: unknown): string | null {
-  if (typeof row !== 'object' || row === null) return null;
+  if (typeof row !== 'object' || row === null || isQuantity(row)) return null;
   const column = goneTo.find((name) => Object.hasOwn(row, name));
   if (column === undefined) {
     const named = Object.values(row).filter((each) => typeof each === 'string');

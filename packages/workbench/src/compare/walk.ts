@@ -1,4 +1,4 @@
-import type { Quantity } from '@sagwright/records/schema/quantity';
+import { isQuantity } from './isQuantity.ts';
 import { type Matched, matchMembers, matchRows } from './match.ts';
 
 type Path = readonly string[];
@@ -76,8 +76,4 @@ function fieldsOf(value: unknown): Fields {
 
 function isLeaf(value: unknown): boolean {
   return value !== undefined && (typeof value !== 'object' || value === null || isQuantity(value));
-}
-
-export function isQuantity(value: unknown): value is Quantity {
-  return typeof value === 'object' && value !== null && 'value' in value && 'unit' in value;
 }
