@@ -2,6 +2,7 @@ import { withClampHeight, withShockLength, withTyreRadius } from '@sagwright/mod
 import type { PlanQuestion } from '@sagwright/model/plan/question';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
+import { throughShockLength } from '@sagwright/model/uncertainty/lengthened';
 import { type Desk, impossible } from './desk.ts';
 import { LEAST_DEVIATION } from './moves.ts';
 import { radiusBySize, sizeDoubt } from './tyreRadius.ts';
@@ -68,7 +69,8 @@ function onLength(desk: Desk, { machine, inputs }: Chosen): Chosen {
         parameter: 'rear.referenceTravel',
         by: (beside.rear.referenceTravel - moved.rear.referenceTravel) / STEP,
       };
-  return { machine: moved, inputs: [...inputs, ...own(desk, path, [move])] };
+  const through = throughShockLength(machine, change, inputs);
+  return { machine: moved, inputs: [...through, ...own(desk, path, [move])] };
 }
 
 function onClamps(desk: Desk, { machine, inputs }: Chosen): Chosen {

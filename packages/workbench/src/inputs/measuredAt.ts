@@ -1,4 +1,3 @@
-import { siOf } from '@sagwright/records/schema/quantity';
 import { type Desk, impossible } from './desk.ts';
 
 /** By how much the travel at which the machine was measured may lie past what the wheel has: both are taped or rounded [m]. */
@@ -7,7 +6,7 @@ const PAST_TRAVEL = 0.005;
 /** Wheel travel [m] at which heights and places were read; 0, fully out, where nothing is said. */
 export function measuredAtOf(desk: Desk, end: 'rear' | 'front', travelMax: number): number {
   const typed = desk.job.machine[end].measuredAt;
-  const measuredAt = typed === undefined ? 0 : siOf(typed);
+  const measuredAt = typed === undefined ? 0 : desk.take.known(`machine.${end}.measuredAt`, typed, 'tape');
   if (measuredAt > travelMax + PAST_TRAVEL) {
     impossible(
       desk,
