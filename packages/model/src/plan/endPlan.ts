@@ -12,6 +12,7 @@ import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from './qu
 import { reachOf } from './reach.ts';
 import { reasonsOf } from './reasons.ts';
 import { atSetting, type Fitted } from './setting.ts';
+import { settingInputs } from './settingDoubt.ts';
 import { atPressure, springPressure } from './springPressure.ts';
 import { suggestionOf } from './suggestion.ts';
 import { type WantedLoad, wantedOf } from './wantedLoad.ts';
@@ -74,7 +75,7 @@ function springPlan(
     }
     if (want.kind === 'no rest') return { kind: 'no rest', loadCase: loadCase.id, residual: want.residual };
     if (want.kind === 'not wanted') return { kind: 'not wanted', loadCase: loadCase.id };
-    const directions = withLoad(fitted.parameters, alone, loadCase.inputs);
+    const directions = withMore(fitted.parameters, alone, loadCase.inputs);
     const pressure = pressureOf?.(want) ?? null;
     const cell = plannedCell(fitted, question[name], loadCase, want, own, directions, alone, pressure);
     return { kind: 'planned', loadCase: loadCase.id, cell };
@@ -91,19 +92,20 @@ function springPlan(
   };
 }
 
-/** The directions of the machine and of a load's own inputs; an input that both have is one. */
-function withLoad(
+/** Directions that are ready, and those of a few inputs more; an input that both have is one. */
+function withMore(
   parameters: Parameters,
-  alone: readonly Direction[],
-  load: readonly UncertainInput[],
+  ready: readonly Direction[],
+  more: readonly UncertainInput[],
 ): readonly Direction[] {
-  const names = new Set(alone.map((direction) => direction.input.name));
-  if (!load.some((input) => names.has(input.name))) return [...alone, ...directionsOf(parameters, load)];
+  if (more.length === 0) return ready;
+  const names = new Set(ready.map((direction) => direction.input.name));
+  if (!more.some((input) => names.has(input.name))) return [...ready, ...directionsOf(parameters, more)];
   return directionsOf(
     parameters,
     mergeInputs(
-      alone.map((direction) => direction.input),
-      load,
+      ready.map((direction) => direction.input),
+      more,
     ),
   );
 }
@@ -143,6 +145,9 @@ function plannedCell(
   const origin = choice.fitted && end.found !== null ? end.found[0]! : 0;
   const setting = settingNear(end.adjuster, aim, origin);
   const preloads = fitted.preloads.map(() => choice.preloadAtZero + setting.position);
+  const counted = settingInputs(end.doubt, name, setting, preloads.length);
+  const acting = withMore(parameters, directions, counted);
+  const onItsOwn = withMore(parameters, alone, counted);
   return {
     wanted,
     preload: { value: preload, plusMinus: spread.plusMinus },
@@ -151,7 +156,7 @@ function plannedCell(
     reach: reachOf(end.adjuster, loosest, aim, tightest, origin),
     ...(pressure !== null && { pressure }),
     setting,
-    set: atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, directions, alone),
+    set: atSetting(fitted, end, loadCase.load, preloads, setting, want.aim.state, acting, onItsOwn),
     contributions: spread.contributions,
   };
 }

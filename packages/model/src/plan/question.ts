@@ -4,6 +4,7 @@ import type { SpringSI } from '../springs/spring.ts';
 import type { MachineSI } from '../statics/machine.ts';
 import type { UncertainInput } from '../uncertainty/inputs.ts';
 import type { AdjusterSI } from './adjuster.ts';
+import type { AdjusterDoubt, SettingDoubt } from './settingDoubt.ts';
 import type { WantedSI } from './wanted.ts';
 
 /** What a plan is asked: a machine as found, loads, springs, adjusters, limits. All SI, plain data. */
@@ -46,6 +47,8 @@ export interface LoadCaseSI {
 export interface EndQuestion {
   /** Null where preload cannot be set. */
   readonly adjuster: AdjusterSI | null;
+  /** What is uncertain about where it stands when it is set by counting; left out where it is read between two faces. */
+  readonly doubt?: AdjusterDoubt;
   readonly choices: readonly SpringChoiceSI[];
   /** Positions of the adjusters as found, one for each strut [m]; null where nobody has read them. */
   readonly found: readonly number[] | null;
@@ -64,12 +67,6 @@ export interface PressureRangeSI {
   /** What the gauge shows when it is set [Pa], and what it may take with it [share of what it shows]; null: it takes nothing. */
   readonly reading: SettingDoubt;
   readonly loss: SettingDoubt | null;
-}
-
-/** Something that is uncertain about setting, by the name under which the job notes it. */
-export interface SettingDoubt {
-  readonly name: string;
-  readonly deviation: number;
 }
 
 /** A spring that could be fitted; the same one on every strut of the end. */

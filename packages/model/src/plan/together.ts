@@ -8,6 +8,7 @@ import type { EndPlan, Planned, PlannedLoad, PlannedSetUp, PlannedSpring } from 
 import { withoutStruts } from './endPlan.ts';
 import { withPressureSet } from './pressureInputs.ts';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from './question.ts';
+import { settingInputs } from './settingDoubt.ts';
 import { standOf } from './stand.ts';
 
 /** Each load with both ends set at once: each end was planned with the other as found, so what is shown is worked out again. */
@@ -82,10 +83,13 @@ function inputsOf(
 ): readonly UncertainInput[] {
   const choice = choiceOf(question, name, spring);
   if (choice === null || cell === null) return inputs;
-  const own = staysAsFound(choice, cell) ? inputs : mergeInputs(withoutStruts(name, inputs), choice.inputs);
-  const { pressure } = cell;
-  if (!pressure?.isPlanned) return own;
+  const { setting, pressure } = cell;
   const { struts } = question.machine[name];
+  const counted = setting === null ? [] : settingInputs(question[name].doubt, name, setting, struts.length);
+  const own = staysAsFound(choice, cell)
+    ? inputs
+    : mergeInputs(withoutStruts(name, inputs), choice.inputs, counted);
+  if (!pressure?.isPlanned) return own;
   return withPressureSet(name, own, question[name].pressure!, pressure.set, struts.length);
 }
 

@@ -1,8 +1,8 @@
+import { throughShockLength } from '@sagwright/model/attitude/lengthInputs';
 import { withClampHeight, withShockLength, withTyreRadius } from '@sagwright/model/attitude/otherGeometry';
 import type { PlanQuestion } from '@sagwright/model/plan/question';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
-import { throughShockLength } from '@sagwright/model/uncertainty/lengthened';
 import { type Desk, impossible } from './desk.ts';
 import { LEAST_DEVIATION } from './moves.ts';
 import { radiusBySize, sizeDoubt } from './tyreRadius.ts';

@@ -1,7 +1,7 @@
 import type { SpringSI } from '@sagwright/model/springs/spring';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
-import { lengthAtZero, positionOf, touchPosition } from './adjusters.ts';
+import { adjusterPath, lengthAtZero, positionOf, touchPosition } from './adjusters.ts';
 import { type Desk, note } from './desk.ts';
 import { sidesOf } from './sides.ts';
 import { stackedLength } from './springStack.ts';
@@ -80,7 +80,7 @@ function asFound(
   readonly atZero: (id: string) => number;
 } {
   const at = (path: string): string => `setups.asFound.${end}.${path}.at`;
-  const positions = sides.map(({ side, path }) => positionOf(desk, at(path), adjuster, side.at));
+  const positions = sides.map(({ side, path }) => positionOf(desk, end, at(path), adjuster, side.at));
   const preloads = sides.map(({ side, path }) => typedPreload(desk, at(path), side));
   const fitted = sides[0]!.side.spring;
   const found = { spring: fitted, position: positions[0]!, preload: preloads[0]! };
@@ -121,7 +121,7 @@ function preloadAtZeroOf(
   { spring: fitted, position, preload }: FoundSpring,
 ): (id: string) => number {
   const { take } = desk;
-  const path = end === 'rear' ? 'machine.rear.shock.adjuster' : 'machine.front.fork.adjuster';
+  const path = adjusterPath(end);
   const free = freeLengthOf(desk, fitted);
   const stacked = end === 'front' ? stackedLength(desk, adjuster) : null;
   const length = stacked ?? lengthAtZero(desk, path, adjuster);

@@ -1,41 +1,175 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { parseJob } from '@sagwright/records/read';
-import { test } from 'vitest';
+import type { Quantity } from '@sagwright/records/schema/quantity';
+import { describe, expect, test } from 'vitest';
 import { planJob } from '../path.ts';
 import { resultJson } from '../result/result.ts';
-import { setField } from '../testing/setField.ts';
+import { type Change, q, tourerWith } from '../testing/tourerJob.ts';
+import { why } from '../why/why.ts';
 
-const folder = new URL('../../../../examples/', import.meta.url);
+/** Figures whose ± moves no result, each with the reason: what is told of them is told as it stands. */
+const informative: readonly (readonly [RegExp, string])[] = [
+  [/\.friction$/, 'friction is no doubt of the rest: it is told as the band in which the wheel may stay'],
+  [
+    /\.adjuster\.(?:least|most)$/,
+    'the ends at which an adjuster stops; what is left to them is told against the ± of the aim',
+  ],
+  [/\.adjuster\.steps\.[23]$/, 'no load of this job is set to that step of its cam'],
+  [/\.adjuster\.cut$/, 'to what hands cut'],
+  [/\.drive\.pitch$/, "a chain's or belt's pitch is a standard's, and exact"],
+  [
+    /\.air\.(?:least|most)$/,
+    'the range that a unit may hold; what is left to it is told against the ± of the pressure',
+  ],
+  [/\.air\.gauge$/, 'it is a ± itself: how much of the air a gauge may take'],
+  [/\.shock\.length$/, 'nothing hangs on it where the ratio is told; it is drawn to scale'],
+  [/^things\.(?:friend|packed|box)\./, 'not aboard in any load of this job'],
+  [/^machine\.places\.(?:pillion|cases|carrier|box)\./, 'nothing lies there in any load of this job'],
+];
 
-function quantities(value: unknown, path: string): readonly (readonly [string, { value: number; unit: string }])[] {
-  if (typeof value !== 'object' || value === null) return [];
-  if ('value' in value && 'unit' in value) return [[path, value as never]];
-  return Object.entries(value).flatMap(([name, inner]) => quantities(inner, path === '' ? name : `${path}.${name}`));
+/** One load and two rear springs: every figure is followed, and each is planned with twice. */
+const small: readonly Change[] = [
+  ['loadCases.trip', undefined],
+  ['loadCases.both', undefined],
+  ['loadCases.all', undefined],
+  ['springs.c1', undefined],
+  ['springs.c2', undefined],
+  ['springs.c4', undefined],
+];
+
+const at = (spring: string, setting: object) =>
+  ['setups.asFound.rear', { both: { spring, at: setting } }] as const;
+
+const air = {
+  diameter: q(30, 'mm'),
+  volume: q(160, 'ml'),
+  pressure: q(4, 'bar'),
+  readAt: q(12, 'mm'),
+  least: q(0, 'bar'),
+  most: q(9, 'bar'),
+  gauge: q(2, 'ml'),
+};
+
+const lengthAdjuster = {
+  change: q(3, 'mm'),
+  least: q(-5, 'mm'),
+  lead: q(1.25, 'mm'),
+  thread: { diameter: q(14, 'mm'), engaged: q(20, 'mm') },
+};
+
+const byRange = { change: q(3, 'mm'), least: q(-5, 'mm'), most: q(14, 'mm'), lead: q(1.25, 'mm') };
+
+const jobs: Readonly<Record<string, readonly Change[]>> = {
+  'a collar, gas and rubber': [
+    ['machine.rear.shock.gas.temperature', q(40, 'C')],
+    ['machine.rear.shock.length', q(330, 'mm')],
+    ['machine.rear.shock.topOut', { length: q(15, 'mm'), rate: q(20, 'N/mm') }],
+    ['machine.rear.measuredAt', q(20, 'mm')],
+    ['machine.front.measuredAt', q(25, 'mm')],
+  ],
+  'a collar that touches': [
+    ['machine.rear.shock.adjuster.springLength', undefined],
+    ['machine.rear.shock.adjuster.touches', q(10, 'mm')],
+  ],
+  'a screwed cap': [
+    [
+      'machine.rear.shock.adjuster',
+      { kind: 'cap', lead: q(1.5, 'mm'), turns: 14, springLength: q(238, 'mm') },
+    ],
+    at('fitted', { turns: 4 }),
+  ],
+  'a cam': [
+    [
+      'machine.rear.shock.adjuster',
+      { kind: 'cam', steps: [0, 8, 16, 24].map((rise) => q(rise, 'mm')), springLength: q(238, 'mm') },
+    ],
+    at('fitted', { step: 2 }),
+  ],
+  clicks: [
+    [
+      'machine.rear.shock.adjuster',
+      { kind: 'clicks', perClick: q(0.8, 'mm'), count: 30, springLength: q(238, 'mm') },
+    ],
+    at('fitted', { click: 9 }),
+  ],
+  'air alone to set': [
+    ['machine.rear.shock.air', air],
+    ['machine.rear.shock.adjuster', { kind: 'none' }],
+    at('c3', { preload: q(6, 'mm') }),
+  ],
+  'air beside a collar': [['machine.rear.shock.air', air]],
+  'a length adjuster by its thread': [
+    ['machine.rear.shock.length', q(330, 'mm')],
+    ['machine.rear.shock.lengthAdjuster', lengthAdjuster],
+    ['choice.shockLength', q(4, 'mm')],
+  ],
+  'a length adjuster by its range': [
+    ['machine.rear.shock.lengthAdjuster', byRange],
+    ['choice.shockLength', q(-3, 'mm')],
+  ],
+  'a length adjuster by its mark': [
+    [
+      'machine.rear.shock.lengthAdjuster',
+      { change: q(3, 'mm'), least: q(-5, 'mm'), lead: q(1.25, 'mm'), mark: { left: q(6, 'mm') } },
+    ],
+    ['machine.rear.shock.length', q(330, 'mm')],
+  ],
+  'a table': [
+    [
+      'machine.rear.travel',
+      {
+        kind: 'table',
+        rows: [
+          [0, 350],
+          [30, 325],
+          [60, 301],
+          [86, 281],
+        ].map(([wheel, shock]) => ({ wheel: q(wheel!, 'mm'), shock: q(shock!, 'mm') })),
+      },
+    ],
+  ],
+};
+
+const [first] = Object.values(jobs);
+
+describe('A ± that is typed is carried into some result, or is on the list of those that are told as they stand', () => {
+  test.each(Object.entries(jobs))('with %s', (_, changes) => {
+    const shown = (...more: readonly Change[]): string => told(...small, ...changes, ...more);
+    const before = shown();
+    const data = JSON.parse(JSON.stringify(tourerWith(...small, ...changes))) as Record<string, unknown>;
+    // Whatever a job is not about is followed in the first of them.
+    const isFollowed = (path: string): boolean =>
+      changes === first || changes.some(([changed]) => path.startsWith(`${changed}.`) || path === changed);
+    const dropped = quantitiesIn(data, '').filter(([path, typed]) => {
+      if (!isFollowed(path) || informative.some(([pattern]) => pattern.test(path))) return false;
+      return shown([`${path}.plusMinus`, widthOf(typed)]) === before;
+    });
+    expect(dropped.map(([path]) => path).join(', ')).toBe('');
+  });
+});
+
+/** Everything that is told of a job, but for the list of what was assumed, which holds each ± by itself. */
+function told(...changes: readonly Change[]): string {
+  const planned = planJob(tourerWith(...changes));
+  if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join(' '));
+  const { assumptions: _, ...rest } = resultJson(planned);
+  const opened = (['rear', 'front'] as const).flatMap((end) =>
+    planned.plan[end].springs.flatMap(({ spring }) =>
+      (['coil-bind', 'kg-per-turn'] as const).map((figure) =>
+        why(planned, { figure, end, spring, loadCase: null }),
+      ),
+    ),
+  );
+  return JSON.stringify([rest, opened]);
 }
 
-test('x', () => {
-  const t0 = Date.now();
-  const dropped = new Map<string, string[]>();
-  for (const name of readdirSync(folder).filter((each) => each.endsWith('.json'))) {
-    const text = readFileSync(new URL(name, folder), 'utf8');
-    const told = (path: string, q: { value: number; unit: string }, wide: number): string => {
-      const data = JSON.parse(text);
-      const width = q.value === 0 ? { value: wide / 10, unit: q.unit } : { value: wide, unit: '%' };
-      setField(data, [...path.split('.'), 'plusMinus'], width);
-      const read = parseJob(data);
-      if (!read.ok) return `${read.problems[0]!.message}`;
-      const planned = planJob(read.job);
-      if (!planned.ok) return `${planned.problems[0]!.message}`;
-      const { assumptions: _, ...rest } = resultJson(planned);
-      return JSON.stringify(rest);
-    };
-    const all = quantities(JSON.parse(text), '');
-    for (const [path, q] of all) {
-      const [a, b] = [told(path, q, 2), told(path, q, 9)];
-      if (!a.startsWith('{')) console.log(name, path, a);
-      if (a === b) dropped.set(path, [...(dropped.get(path) ?? []), name]);
-    }
-    console.log(name, all.length, Date.now() - t0);
-  }
-  console.log([...dropped].map(([p, n]) => `${p}  ${n.join(' ')}`).join('\n'));
-}, 900000);
+/** Like no ± that is usual for any reading. */
+function widthOf({ value, unit }: Quantity): object {
+  return value === 0 ? { value: 3.7, unit } : { value: 7.3, unit: '%' };
+}
+
+function quantitiesIn(value: unknown, path: string): readonly (readonly [string, Quantity])[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('value' in value && 'unit' in value) return [[path, value as Quantity]];
+  return Object.entries(value).flatMap(([name, inner]) =>
+    quantitiesIn(inner, path === '' ? name : `${path}.${name}`),
+  );
+}

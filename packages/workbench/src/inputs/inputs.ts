@@ -10,7 +10,7 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { TargetSet } from '@sagwright/records/schema/targets';
 import type { ShockDocument } from '../shock/document.ts';
-import { adjusterOf } from './adjusters.ts';
+import { adjusterDoubt, adjusterOf } from './adjusters.ts';
 import { chosenMachine } from './chosen.ts';
 import { type Converted, convert, partName, partsOf } from './convert.ts';
 import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
@@ -235,11 +235,13 @@ function endQuestion(
     return [{ id, fitted: id === fitted, ...choice, inputs }];
   });
   const pressure = name === 'rear' ? pressureRange(desk) : null;
+  const doubt = adjusterDoubt(desk, name, adjuster);
   return {
     adjuster: adjusterOf(adjuster),
     choices,
     found,
     ...(pressure !== null && { pressure }),
+    ...(doubt !== null && { doubt }),
     ...margins,
   };
 }

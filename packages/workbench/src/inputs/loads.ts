@@ -3,7 +3,6 @@ import { type FirstMoments, momentsOf, type PointMass } from '@sagwright/model/m
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import type { LoadCase } from '@sagwright/records/schema/loads';
 import type { Place } from '@sagwright/records/schema/machine';
-import { siOf } from '@sagwright/records/schema/quantity';
 import { placeAt } from './assumptions.ts';
 import { type Desk, note } from './desk.ts';
 import { ratingOf } from './rating.ts';
@@ -95,7 +94,7 @@ function fuelOf(desk: Desk, id: string, loadCase: LoadCase): Fuel {
     note(desk, 'fuel not known', 'machine.tank');
     return { inCase: null, full: null, topUp: null };
   }
-  const capacity = siOf(tank.capacity);
+  const capacity = take.known('machine.tank.capacity', tank.capacity, 'stated');
   const why = 'nobody wrote down the fuel at the weighing: half a tank, give or take';
   const weighed =
     weighing.fuel === undefined

@@ -1,5 +1,6 @@
 import type { GasSI } from '@sagwright/model/dampers/gas';
-import type { PressureRangeSI, SettingDoubt } from '@sagwright/model/plan/question';
+import type { PressureRangeSI } from '@sagwright/model/plan/question';
+import type { SettingDoubt } from '@sagwright/model/plan/settingDoubt';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
 import type { ShockAir } from '@sagwright/records/schema/struts';
 import { differenceToSI } from '@sagwright/records/units';

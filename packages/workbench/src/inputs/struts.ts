@@ -1,7 +1,6 @@
 import type { GasSI } from '@sagwright/model/dampers/gas';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import { ATMOSPHERE } from '@sagwright/model/statics/machine';
-import { siOf } from '@sagwright/records/schema/quantity';
 import type { Shock, TopOut } from '@sagwright/records/schema/struts';
 import { assumptions } from './assumptions.ts';
 import { type Desk, impossible, note } from './desk.ts';
@@ -23,7 +22,10 @@ export function shockGas(desk: Desk, { gas, build }: Shock, stroke: number): Gas
   );
   const area = circle(diameter);
   const volume = gasVolume(desk, gas, build, area * stroke);
-  const warm = gas?.temperature === undefined ? 1 : SETTLED / siOf(gas.temperature);
+  const warm =
+    gas?.temperature === undefined
+      ? 1
+      : SETTLED / take.known(`${path}.temperature`, gas.temperature, 'temperature');
   if (!(volume > 1.02 * area * stroke)) {
     impossible(
       desk,

@@ -1,5 +1,5 @@
 import { deviationOf } from '@sagwright/model/uncertainty/spread';
-import type { Origin, Quantity } from '@sagwright/records/schema/quantity';
+import { type Origin, type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import { type Dimension, differenceToSI, dimensionOf, toSI, type Unit } from '@sagwright/records/units';
 import { type AssumptionName, asQuantity, assumptions } from './assumptions.ts';
 import { defaultWidth, type ReadingKind } from './widths.ts';
@@ -101,6 +101,11 @@ export function noting(take: Take, taken: Set<string>): Take {
       return take.workedOut(path, ...rest);
     },
   };
+}
+
+/** The ± that was typed with a figure, in SI; null where none was. */
+export function halfWidthTyped(typed: Quantity): number | null {
+  return typed.plusMinus === undefined ? null : widthInSI(typed.plusMinus, siOf(typed));
 }
 
 function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigure {

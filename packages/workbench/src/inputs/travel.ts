@@ -1,11 +1,12 @@
 import { cubicAt, monotoneCubic } from '@sagwright/model/numerics/monotoneCubic';
 import { type RatioSI, strokeAt, strokeLimit, travelAtStroke } from '@sagwright/model/rear/kinematics';
 import type { Points, Travel } from '@sagwright/records/schema/machine';
-import { siOf } from '@sagwright/records/schema/quantity';
+import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import type { Shock } from '@sagwright/records/schema/struts';
 import { type Desk, impossible, note } from './desk.ts';
 import { LEAST_RATIO } from './leastRatio.ts';
 import { lengthened } from './shockLength.ts';
+import { halfWidthTyped } from './take.ts';
 import { tapedKinematics } from './taped.ts';
 
 const PATH = 'machine.rear.travel';
@@ -69,7 +70,7 @@ function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>,
       : wheelAtLength(wheel, length, siOf(shock.length) + lengthened(shock));
   const strokes = strokesFrom(wheel, length, start);
   const why = 'a drawn or computed table, all together';
-  const scale = desk.take.workedOut(`${PATH}.rows`, 1, 0.015, 'share', '%', why);
+  const scale = desk.take.workedOut(`${PATH}.rows`, 1, scaleDoubt(travel.rows), 'share', '%', why);
   return {
     kind: 'table',
     curve: monotoneCubic(
@@ -79,6 +80,19 @@ function tableKinematics(desk: Desk, travel: Extract<Travel, { kind: 'table' }>,
     scale,
   };
 }
+
+/** How far off a table's ratio is in all [share]: as drawn or computed, or as far as the widest ± that was typed in it makes its span. */
+function scaleDoubt(rows: Extract<Travel, { kind: 'table' }>['rows']): number {
+  const ofSpan = (typed: readonly Quantity[]): number => {
+    const values = typed.map(siOf);
+    const widest = Math.max(...typed.map((each) => halfWidthTyped(each) ?? 0));
+    return widest / (Math.max(...values) - Math.min(...values));
+  };
+  return Math.max(DRAWN, ofSpan(rows.map(({ wheel }) => wheel)), ofSpan(rows.map(({ shock }) => shock)));
+}
+
+/** Of a drawn or computed table that came without a ± of its own. */
+const DRAWN = 0.015;
 
 /** Wheel reading at which the shock has a length, on the curve through the rows (straight on beyond its ends). */
 function wheelAtLength(wheel: readonly number[], length: readonly number[], wanted: number): number {

@@ -7,6 +7,7 @@ import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '@sagwright/model/statics/
 import { hangingTravel } from '@sagwright/model/statics/hanging';
 import { GRAVITY } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
+import { adjusterPath } from '../inputs/adjusters.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import { forceAtFullBump, travelAtRubber } from '../rubber/rubber.ts';
@@ -14,7 +15,7 @@ import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
 import type { Opened } from './question.ts';
 import { isRearFigure, type RearFigure, rearFigure } from './rearFigures.ts';
-import { readAt, standingOfCell } from './standing.ts';
+import { readAt, standingOfCell, summed } from './standing.ts';
 
 /** A figure of one spring with one load. */
 export function cellFigure(
@@ -71,7 +72,8 @@ function figureAtRest(
   if (typeof read === 'string') return read;
   const standing = standingOfCell(planned, end, spring, cell, figure === 'free-sag' ? null : loadCase);
   if (standing === null) return 'no rest';
-  const opened = readAt(standing, read);
+  const opened =
+    figure === 'kg-per-turn' ? withLead(planned, end, readAt(standing, read)) : readAt(standing, read);
   // On a stop derivatives say nothing about the free side: there the plan's own ± stands, also where it is unknown.
   const onStop = opened.contributions.length === 0;
   const travel =
@@ -79,6 +81,19 @@ function figureAtRest(
   return onStop && travel !== undefined
     ? { ...opened, value: { ...opened.value, plusMinus: travel.plusMinus } }
     : opened;
+}
+
+/** What one turn answers is in proportion to the lead of the thread: its ± is added. */
+function withLead(
+  planned: JobPlan,
+  end: End,
+  { value, contributions }: ReturnType<typeof readAt>,
+): ReturnType<typeof readAt> {
+  const lead = planned.inputs.figures.get(`${adjusterPath(end)}.lead`);
+  if (lead === undefined) return { value, contributions };
+  const slopes = new Map(contributions.map(({ input, slope }) => [input, slope]));
+  slopes.set(lead.path, (slopes.get(lead.path) ?? 0) + value.value / lead.value);
+  return summed(value.value, slopes, (input) => planned.inputs.figures.get(input)!.deviation);
 }
 
 type Reader = (prepared: Prepared, state: Float64Array) => number;

@@ -1,14 +1,16 @@
 import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
+import { settingInputs } from '@sagwright/model/plan/settingDoubt';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import type { Opened } from './question.ts';
 import { summed } from './standing.ts';
 
 /** Installed length at the planned setting [m]: free length − (preload at the loosest end + position); the free length where loose. */
-export function springLength(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
+export function springLength(planned: JobPlan, end: End, spring: SpringPlan, cell: Planned): Opened {
+  const { set } = cell;
   if (set.springLength === null) return 'lengths not known';
-  return sumOfLengths(planned, end, spring, set.springLength, {
+  return sumOfLengths(planned, end, spring, cell, set.springLength, {
     free: 1,
     solid: 0,
     stroke: 0,
@@ -17,9 +19,10 @@ export function springLength(planned: JobPlan, end: End, spring: SpringPlan, { s
 }
 
 /** Spring stroke left at full bump [m]: free length − solid length − (stroke + preload). */
-export function coilBind(planned: JobPlan, end: End, spring: SpringPlan, { set }: Planned): Opened {
+export function coilBind(planned: JobPlan, end: End, spring: SpringPlan, cell: Planned): Opened {
+  const { set } = cell;
   if (set.strokeToCoilBind === null) return 'lengths not known';
-  return sumOfLengths(planned, end, spring, set.strokeToCoilBind, {
+  return sumOfLengths(planned, end, spring, cell, set.strokeToCoilBind, {
     free: 1,
     solid: -1,
     stroke: -1,
@@ -27,11 +30,12 @@ export function coilBind(planned: JobPlan, end: End, spring: SpringPlan, { set }
   });
 }
 
-/** A sum of lengths and the preload, each with what the inputs of the job do to it; a position is where hands set it: exact. */
+/** A sum of lengths and the preload, each with what the inputs of the job do to it; a reading is where hands set it: exact. */
 function sumOfLengths(
   planned: JobPlan,
   end: End,
   { spring }: SpringPlan,
+  { setting }: Planned,
   value: number,
   times: { readonly free: number; readonly solid: number; readonly stroke: number; readonly preload: number },
 ): Opened {
@@ -46,7 +50,8 @@ function sumOfLengths(
   for (const { name, moves } of question.inputs) {
     for (const { parameter, by } of moves) if (parameter === `${end}.strokeMax`) add(name, times.stroke * by);
   }
-  for (const { name, moves } of choice.inputs) {
+  const counted = setting === null ? [] : settingInputs(question[end].doubt, end, setting, 1);
+  for (const { name, moves } of [...choice.inputs, ...counted]) {
     for (const { parameter, by } of moves)
       if (parameter === `${end}.struts.0.preload`) add(name, times.preload * by);
   }

@@ -3,6 +3,7 @@ import type { Figure, Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import { withoutStruts } from '@sagwright/model/plan/endPlan';
 import { withPressureSet } from '@sagwright/model/plan/pressureInputs';
 import { asChosen, type LoadCaseSI } from '@sagwright/model/plan/question';
+import { settingInputs } from '@sagwright/model/plan/settingDoubt';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Parameters, parametersOf, putOn } from '@sagwright/model/statics/parameters';
 import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
@@ -44,6 +45,7 @@ export function standingOfCell(
   const onSprings = mergeInputs(
     withoutStruts(end, question.inputs),
     choice.inputs,
+    cell.setting === null ? [] : settingInputs(question[end].doubt, end, cell.setting, struts.length),
     ...(loadCase === null ? [] : [loadCase.inputs]),
   );
   const inputs = pressure?.isPlanned

@@ -54,6 +54,8 @@ function nameIn(job: JobDocument, list: string, id: string): string {
       return springName(job, id);
     case 'loadCases':
       return loadName(job, id);
+    case 'steps':
+      return String(Number(id) + 1);
     case 'tape':
       return tapeName(job, id);
     case 'things':

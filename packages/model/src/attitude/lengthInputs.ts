@@ -1,8 +1,8 @@
-import { withShockLength } from '../attitude/otherGeometry.ts';
 import { isHardPoints } from '../rear/kinematics.ts';
 import type { MachineSI } from '../statics/machine.ts';
 import { type Parameters, parameter, parametersOf, setParameter } from '../statics/parameters.ts';
-import type { Move, UncertainInput } from './inputs.ts';
+import type { Move, UncertainInput } from '../uncertainty/inputs.ts';
+import { withShockLength } from './otherGeometry.ts';
 
 /** Share of a figure of the ratio by which it is moved for its differences. */
 const STEP = 1e-6;
