@@ -60,6 +60,8 @@ const why = `sagwright why FIGURE FILE: where a number of the plan comes from.
   sagwright why sag my-job.json --load "both of us" --spring c2
       Loads and springs by name or by id.
   sagwright why wheel-rate my-job.json --end front --units imperial
+  sagwright why fork-air my-job.json --at 80
+      Forces of the fork, at so many % of its stroke.
   sagwright why axle-load my-job.json --full
       Every input, the smallest too.
 

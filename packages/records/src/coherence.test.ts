@@ -492,6 +492,19 @@ describe('a fork', () => {
       `${fork}.air.bore: notBelow`,
     ]);
     expect(problemsWith([`${fork}.tubes`, 'inverted'], [`${fork}.air`, air])).toEqual([]);
+    const apart = { left: air, right: { ...air, bore: mm(35) } };
+    expect(problemsWith([`${fork}.tubes`, 'conventional'], [`${fork}.air`, apart])).toEqual([
+      `${fork}.air.left.bore: notBelow`,
+    ]);
+  });
+
+  test('has what moves with its wheel told whole or in parts, not both', () => {
+    const parts = { wheel: kg(15) };
+    const front = 'machine.front';
+    expect(problemsWith([`${front}.unsprung`, undefined], [`${front}.unsprungParts`, parts])).toEqual([]);
+    expect(problemsWith([`${front}.unsprung`, kg(23)], [`${front}.unsprungParts`, parts])).toEqual([
+      `${front}.unsprungParts: unsprungTwice`,
+    ]);
   });
 
   test('says once how long the installed spring is, and once how long its spacer', () => {

@@ -15,7 +15,7 @@ export function forkLines(page: Page): readonly string[] {
   return [
     ...heading(page, 'FORK', words.fork.title),
     ...table(columnsOf(page, fork), fork.along, width, paint),
-    ...[...forkSentences(fork, page.units), ...rubberLines(page)].flatMap((sentence) =>
+    ...[...forkSentences(page.planned, fork, page.units), ...rubberLines(page)].flatMap((sentence) =>
       wrap(sentence, width, '  ', '  '),
     ),
   ];
@@ -35,6 +35,9 @@ function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkSte
     right(['stroke', length], ({ stroke }) => formatNumber(stroke, 'length', units)),
     right(['springs', force], ({ springs }) => plain(springs)),
     right(['air', force], ({ air }) => formatFigureNumber(air, 'force', units)),
+    right(['air, quick', force], ({ airQuick }) =>
+      airQuick === null ? '' : formatFigureNumber(airQuick, 'force', units),
+    ),
     right([`oil +${step}`, force], ({ airMoreOil }) => (airMoreOil === null ? '' : plain(airMoreOil))),
     right(['rubber', force], ({ rubber }) => (rubber === 0 ? '' : plain(rubber))),
     right(['top-out', force], ({ topOut }) => (topOut === 0 ? '' : plain(-topOut))),

@@ -1,9 +1,11 @@
+import { type ForkFigure, forkFigureNames, forkFigures, whyFork } from '@sagwright/workbench/fork/whyFork';
 import { unitsFor } from '@sagwright/workbench/format/units';
 import { planJob } from '@sagwright/workbench/path';
 import { openStance, stanceNames } from '@sagwright/workbench/stance/whyStance';
 import { figureNames } from '@sagwright/workbench/why/figures';
 import { why as openFigure } from '@sagwright/workbench/why/why';
 import { words } from '@sagwright/workbench/words/catalogue';
+import { forkWhy } from '@sagwright/workbench/words/english/fork';
 import { stanceWhy } from '@sagwright/workbench/words/english/stance';
 import { notToBeHadWords, type WhyWords, whyWords } from '@sagwright/workbench/words/why';
 import { type ExitCode, exitCodes } from '../exit.ts';
@@ -22,6 +24,7 @@ export async function why(args: readonly string[], out: Output, errors: Output):
     spring: { type: 'string' },
     end: { type: 'string' },
     point: { type: 'string' },
+    at: { type: 'string' },
     full: { type: 'boolean' },
     units: { type: 'string' },
   });
@@ -33,13 +36,18 @@ export async function why(args: readonly string[], out: Output, errors: Output):
   const [figureText, ...files] = read.positionals;
   const figure = figureNames.find((name) => name === figureText);
   const stance = stanceNames.find((name) => name === figureText);
-  if (figure === undefined && stance === undefined) return { misused: noFigure(figureText) };
+  const fork = forkFigureNames.find((name) => name === figureText);
+  if (figure === undefined && stance === undefined && fork === undefined) {
+    return { misused: noFigure(figureText) };
+  }
   const name = oneFile(files);
   if (isMisused(name)) return name;
   const choice = unitsChoice(read.values.units);
   if (isMisused(choice)) return choice;
   const end = endOf(read.values.end);
   if (isMisused(end)) return end;
+  const share = shareOf(read.values.at);
+  if (isMisused(share)) return share;
   const job = await readOrReport(name, errors);
   if (job === null) return exitCodes.problems;
   const planned = planJob(harmlessJob(job));
@@ -51,12 +59,15 @@ export async function why(args: readonly string[], out: Output, errors: Output):
   const units = unitsFor(choice, planned.job, '.');
   const full = read.values.full === true;
   if (figure === undefined) {
-    const words = openStance(planned, { figure: stance!, point, load }, units);
-    if (typeof words === 'string') {
-      errors.write(`${wrap(words, errors.width).join('\n')}\n`);
+    const told =
+      fork === undefined
+        ? openStance(planned, { figure: stance!, point, load }, units)
+        : whyFork(planned, { force: forkFigures[fork], share }, units);
+    if (typeof told === 'string') {
+      errors.write(`${wrap(told, errors.width).join('\n')}\n`);
       return exitCodes.nothingFits;
     }
-    out.write(`${whyLines(stance!, words, full, out).join('\n')}\n`);
+    out.write(`${whyLines(fork ?? stance!, told, full, out).join('\n')}\n`);
     return exitCodes.planned;
   }
   const opened = openFigure(planned, { figure, end, spring, loadCase: load });
@@ -70,7 +81,7 @@ export async function why(args: readonly string[], out: Output, errors: Output):
 
 function noFigure(found: string | undefined): string {
   const what = found === undefined ? 'A figure is needed' : `No figure "${found}"`;
-  return `${what}; there are ${words.list([...figureNames, ...stanceNames])}`;
+  return `${what}; there are ${words.list([...figureNames, ...stanceNames, ...forkFigureNames])}`;
 }
 
 function endOf(text: string | undefined): 'rear' | 'front' | Misused {
@@ -78,10 +89,20 @@ function endOf(text: string | undefined): 'rear' | 'front' | Misused {
   return text === 'front' ? 'front' : { misused: `--end is rear or front; found ${text}` };
 }
 
+/** How far into its stroke a force of the fork is asked for, from 0 to 1; full travel where nobody said. */
+function shareOf(text: string | undefined): number | Misused {
+  if (text === undefined) return 1;
+  const percent = /^\d+(?:\.\d+)?%?$/.test(text) ? Number(text.replace('%', '')) : Number.NaN;
+  return percent <= 100
+    ? percent / 100
+    : { misused: `--at is a share of the stroke from 0 to 100 %; found ${text}` };
+}
+
 function listLines({ width, paint }: Output): readonly string[] {
   const titles: readonly (readonly [string, string])[] = [
     ...figureNames.map((name) => [name, words.why[name].title] as const),
     ...stanceNames.map((name) => [name, stanceWhy[name].title] as const),
+    ...forkFigureNames.map((name: ForkFigure) => [name, forkWhy[forkFigures[name]].title] as const),
   ];
   const columns = Math.max(...titles.map(([name]) => columnsOf(name))) + 2;
   return titles.flatMap(([name, title]) =>

@@ -54,6 +54,20 @@ function volumeLeft(gas: GasSI, stroke: number): number {
 }
 
 /**
+ * The same gas for strokes too quick for its heat to get away, about the stroke at which it has settled: there it has the pressure that it
+ * has now, and from there p V^n is kept.
+ *   P(s) = P(s0) (V(s0)/V(s))^n     written as a gas of its own: P0' = P(s0) (V(s0)/V0)^n
+ * settled  stroke s0 of the settled state [m];  exponent n, about 1.4 for dry air with no heat lost (adiabatic)
+ * Throws RangeError where the stroke would close the volume.
+ * Source: p V^n = const; γ of dry air 1.400 at 20 °C (Lange's Handbook of Chemistry, 10th ed., p. 1524, as tables cite it).
+ */
+export function quickAbout(gas: GasSI, settled: number, exponent: number): GasSI {
+  const volume = volumeLeft(gas, settled);
+  const pressure = gas.pressure * (gas.volume / volume) ** gas.exponent;
+  return { ...gas, pressure: pressure * (volume / gas.volume) ** exponent, exponent };
+}
+
+/**
  * The air in one fork leg, above its oil.
  *   V(s) = A_bore · gap + A_seal (s_max − s),   pushing on A_seal
  * boreArea  section of the tube in which the oil level is read [m²]

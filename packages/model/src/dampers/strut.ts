@@ -13,7 +13,10 @@ export interface StrutSI {
   readonly preload: number;
   /** Gas on the damper rod, or the air trapped in a fork leg. */
   readonly gas: GasSI | null;
-  /** A pressure spring beside the coil, or instead of it: its pressure is what one sets; left out where there is none. */
+  /**
+   * A pressure spring beside the coil, or instead of it: its pressure is what one sets; or the air of a fork's other leg, where one strut
+   * stands for both. Left out where there is none.
+   */
   readonly air?: GasSI;
   readonly rubber: RubberSI | null;
   readonly topOut: TopOutSI | null;

@@ -21,6 +21,10 @@ export function* machineProblems(machine: Machine): Generator<Problem> {
       );
     }
   }
+  if (machine.front.unsprung && machine.front.unsprungParts) {
+    const path = ['machine', 'front', 'unsprungParts'];
+    yield problem(path, 'unsprungTwice', asTyped(machine.front.unsprung));
+  }
   if (tank && weighing.fuel && !isAtMost(weighing.fuel, tank.capacity)) {
     const path = ['machine', 'weighing', 'fuel'];
     yield problem(path, 'notAtMost', asTyped(weighing.fuel), "the tank's capacity", asTyped(tank.capacity));

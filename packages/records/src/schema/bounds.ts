@@ -19,6 +19,7 @@ export const bounds = {
   height: { dimension: 'length', least: 0, most: 2.5 },
   massOnWheel: { dimension: 'mass', least: 1, most: 2000 },
   unsprungMass: { dimension: 'mass', least: 1, most: 200 },
+  unsprungPart: { dimension: 'mass', least: 0, most: 100 },
   ratedMass: { dimension: 'mass', least: 0.1, most: 2000 },
   thingMass: { dimension: 'mass', least: 0.01, most: 2000 },
   addedHeight: { dimension: 'length', least: 0, most: 2.5 },

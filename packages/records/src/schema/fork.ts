@@ -22,6 +22,8 @@ const trappedAir = z.strictObject({
   pressure: z.exactOptional(quantities.gasPressure),
 });
 
+const legAir = z.union([none, trappedAir]);
+
 /**
  * What lies between cap and spring seat of a leg. `room`: the tube's own depth from the cap's face, adjuster at its loosest, to
  * the seat; read with the leg at its hard stop (`fully out`; left out, the same), or as it comes to rest with no spring in it (`relaxed`).
@@ -35,6 +37,9 @@ const stack = z.strictObject({
   spacer: z.exactOptional(quantities.spacer),
 });
 
+const damping = z.enum(['damping rod', 'cartridge']);
+const legDamping = z.enum(['damping rod', 'cartridge', 'none']);
+
 /** How far the tubes stand above the upper clamp. `whenMeasured`: as the machine's lengths and heights were read; left out, as now. */
 const clampHeight = z.strictObject({
   now: quantities.clampHeight,
@@ -45,9 +50,11 @@ const clampHeight = z.strictObject({
 export const fork = z.strictObject({
   /** Which tube the clamps hold: the thin one, or the thick one. */
   tubes: z.exactOptional(z.enum(['conventional', 'inverted'])),
-  damping: z.exactOptional(z.enum(['damping rod', 'cartridge'])),
+  /** Of both legs, or of each. */
+  damping: z.exactOptional(z.union([damping, z.strictObject({ left: legDamping, right: legDamping })])),
   stroke: z.exactOptional(quantities.stroke),
-  air: z.exactOptional(z.union([none, trappedAir])),
+  /** Of each leg alike; or of each by itself, where their build or their oil differs. */
+  air: z.exactOptional(z.union([none, trappedAir, z.strictObject({ left: legAir, right: legAir })])),
   rubber: z.exactOptional(z.union([none, rubber])),
   topOut: z.exactOptional(z.union([none, topOut])),
   friction: z.exactOptional(quantities.friction),
@@ -58,4 +65,18 @@ export const fork = z.strictObject({
 
 export type Fork = Immutable<z.infer<typeof fork>>;
 export type SpringStack = NonNullable<Fork['stack']>;
-export type TrappedAir = Exclude<NonNullable<Fork['air']>, 'none'>;
+export type TrappedAir = Immutable<z.infer<typeof trappedAir>>;
+
+/** Which leg a figure is of: both alike, or one of them. */
+export type Leg = 'both' | 'left' | 'right';
+
+/** What is known of the air in a leg; undefined: nothing. */
+export type LegAir = TrappedAir | 'none' | undefined;
+
+/** The air of a fork leg by leg, with the step of its path where each leg is told by itself. */
+export function airOfLegs(
+  air: Fork['air'],
+): readonly { readonly leg: Leg; readonly air: LegAir; readonly step: readonly ('left' | 'right')[] }[] {
+  if (air === undefined || air === 'none' || !('left' in air)) return [{ leg: 'both', air, step: [] }];
+  return (['left', 'right'] as const).map((leg) => ({ leg, air: air[leg], step: [leg] }));
+}

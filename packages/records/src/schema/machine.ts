@@ -75,8 +75,21 @@ const rear = z.strictObject({
   shock,
 });
 
+/**
+ * What moves with the front wheel, weighed in parts: the wheel with tyre, discs and axle; calipers and their brackets; the lower tubes of
+ * both legs with all that moves in them (oil, half of the springs); the mudguard, 0 where it is bolted to what stands still.
+ */
+const unsprungParts = z.strictObject({
+  wheel: quantities.unsprungPart,
+  brakes: z.exactOptional(quantities.unsprungPart),
+  tubes: z.exactOptional(quantities.unsprungPart),
+  guard: z.exactOptional(quantities.unsprungPart),
+});
+
 const front = z.strictObject({
   unsprung: z.exactOptional(quantities.unsprungMass),
+  /** Instead of the whole. */
+  unsprungParts: z.exactOptional(unsprungParts),
   tyre: z.exactOptional(tyre),
   measuredAt: z.exactOptional(quantities.wheelTravel),
   /** Left out: a telescopic fork. */
@@ -143,6 +156,7 @@ export type Travel = Immutable<z.infer<typeof travel>>;
 /** Travel known by hard points. */
 export type Points = Extract<Travel, { kind: 'direct' | 'linkage' }>;
 export type Rear = Immutable<z.infer<typeof rear>>;
+export type UnsprungParts = Immutable<z.infer<typeof unsprungParts>>;
 export type Front = Immutable<z.infer<typeof front>>;
 export type Place = Immutable<z.infer<typeof place>>;
 export type Machine = Immutable<z.infer<typeof machine>>;

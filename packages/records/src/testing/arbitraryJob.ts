@@ -172,7 +172,7 @@ function arbitraryEnds(): fc.Arbitrary<Ends> {
           { arbitrary: fc.constant(null), weight: 3 },
           { arbitrary: arbitraryPoints(shockSize.stroke), weight: 1 },
         ),
-        wheels: fc.tuple(arbitraryWheel, arbitraryWheel),
+        wheels: fc.tuple(arbitraryWheel, arbitraryFrontWheel),
         pivot: fc.record({ x: quantity('length', 0.45, 0.6), height: quantity('length', 0.32, 0.46) }),
         rear: arbitraryFitting('rear', shockSize),
         front: arbitraryFitting('front', forkSize),
@@ -274,6 +274,28 @@ const arbitraryWheel = fc.record(
   },
   { requiredKeys: [] },
 );
+
+/** What moves with it told whole, in parts, or not at all. */
+const arbitraryFrontWheel = fc
+  .tuple(
+    arbitraryWheel,
+    fc.option(
+      fc.record(
+        {
+          wheel: quantity('mass', 9, 18),
+          brakes: quantity('mass', 0, 4),
+          tubes: quantity('mass', 3, 8),
+          guard: quantity('mass', 0, 2),
+        },
+        { requiredKeys: ['wheel'] },
+      ),
+      { freq: 3, nil: undefined },
+    ),
+  )
+  .map(([{ unsprung, ...wheel }, unsprungParts]) => ({
+    ...wheel,
+    ...(unsprungParts !== undefined ? { unsprungParts } : unsprung === undefined ? {} : { unsprung }),
+  }));
 
 /** The springs of an end, its adjuster, and which of the springs stand in it and how: for one strut and for two. */
 function arbitraryFitting(end: 'rear' | 'front', size: StrutSize) {

@@ -65,30 +65,38 @@ export function arbitraryShock({
   );
 }
 
+const arbitraryLegAir = orNone(
+  fc.record(
+    {
+      bore: quantity('length', 0.034, 0.042),
+      seal: quantity('length', 0.043, 0.05),
+      gap: quantity('length', 0.11, 0.16),
+      readWith: fc.constantFrom('nothing', 'spring', 'spacer', 'spring and spacer'),
+      springVolume: quantity('volume', 3e-5, 5e-5),
+      spacerVolume: quantity('volume', 5e-6, 2e-5),
+      oil: fc.record({
+        filled: quantity('volume', 4.5e-4, 4.6e-4),
+        gapIsFor: quantity('volume', 4.5e-4, 4.6e-4),
+      }),
+      temperature: quantity('temperature', 275, 310),
+      pressure: quantity('pressure', 0, 5e4),
+    },
+    { requiredKeys: ['gap'] },
+  ),
+);
+
 export function arbitraryFork({ stroke }: StrutSize): fc.Arbitrary<Omit<Fork, 'adjuster'>> {
   return fc.record(
     {
       tubes: fc.constantFrom('conventional', 'inverted'),
-      damping: fc.constantFrom('damping rod', 'cartridge'),
+      damping: fc.constantFrom<NonNullable<Fork['damping']>>('damping rod', 'cartridge', {
+        left: 'cartridge',
+        right: 'none',
+      }),
       stroke: fc.constant(mm(stroke)),
-      air: orNone(
-        fc.record(
-          {
-            bore: quantity('length', 0.034, 0.042),
-            seal: quantity('length', 0.043, 0.05),
-            gap: quantity('length', 0.11, 0.16),
-            readWith: fc.constantFrom('nothing', 'spring', 'spacer', 'spring and spacer'),
-            springVolume: quantity('volume', 3e-5, 5e-5),
-            spacerVolume: quantity('volume', 5e-6, 2e-5),
-            oil: fc.record({
-              filled: quantity('volume', 4.5e-4, 4.6e-4),
-              gapIsFor: quantity('volume', 4.5e-4, 4.6e-4),
-            }),
-            temperature: quantity('temperature', 275, 310),
-            pressure: quantity('pressure', 0, 5e4),
-          },
-          { requiredKeys: ['gap'] },
-        ),
+      air: fc.oneof(
+        { arbitrary: arbitraryLegAir, weight: 3 },
+        { arbitrary: fc.record({ left: arbitraryLegAir, right: arbitraryLegAir }), weight: 1 },
       ),
       rubber: orNone(arbitraryRubber(stroke)),
       topOut: orNone(arbitraryTopOut),

@@ -85,6 +85,8 @@ export const sentences = {
     'the forces at the wheel tell of all springs already, and nothing of them is set. Remove it, or tell the travel by a ratio.',
   spacerTwice: () =>
     'the spacer is what sets the preload, and stands with the set-up as found. Remove it from the stack.',
+  unsprungTwice: (whole: string) =>
+    `what moves with the front wheel stands here in parts, and as ${whole} in all. Remove one of the two.`,
   springLengthTwice: () =>
     'the stack says how long the installed spring is, and this says it too. Remove one of the two.',
   tooFewTaped: (count: number, heights: number) =>

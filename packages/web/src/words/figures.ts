@@ -28,6 +28,16 @@ export const scales = {
   massCentreHeight: 'Height of its mass centre',
   unsprungRear: 'Moves with the rear wheel',
   unsprungFront: 'Moves with the front wheel',
+  partsFront: {
+    wheel: 'Or in parts: front wheel with tyre, discs, axle',
+    brakes: 'Calipers and brackets',
+    tubes: {
+      conventional: 'Both thick lower tubes, with damper, oil and half of the spring',
+      inverted: 'Both thin lower tubes, with axle clamps and half of the spring',
+      notKnown: 'Both lower tubes, with what moves in them',
+    },
+    guard: 'Front mudguard, 0 if it stands still',
+  },
 } as const;
 
 export const plate = {

@@ -1,4 +1,5 @@
 import type { Problem } from '@sagwright/records/problem';
+import type { ForkQuestion } from '@sagwright/workbench/fork/whyFork';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
 import type { ForkView } from '@sagwright/workbench/page/forkView';
@@ -53,10 +54,11 @@ export interface RearAnswer {
   readonly rear: RearView | null;
 }
 
-/** Of how a load stands, as the Machine tab shows it; or of one spring with one load. */
+/** Of how a load stands, as the Machine tab shows it; of the fork as found; or of one spring with one load. */
 export type FigureQuestion =
   | { readonly of: 'stand'; readonly asked: StandQuestion }
   | { readonly of: 'stance'; readonly asked: StanceQuestion }
+  | { readonly of: 'fork'; readonly asked: ForkQuestion }
   | { readonly of: 'plan'; readonly asked: WhyQuestion };
 
 /** How a load (null: the machine alone) of the last plan stands and steers. */

@@ -1,7 +1,6 @@
 import { parseJob } from '@sagwright/records/read';
 import { type Units, unitsFor } from '@sagwright/workbench/format/units';
 import { inputsOf } from '@sagwright/workbench/inputs/inputs';
-import { forkView } from '@sagwright/workbench/page/forkView';
 import { loadInSight, pageView } from '@sagwright/workbench/page/view';
 import { whyStand } from '@sagwright/workbench/page/whyStand';
 import { type JobPlan, planInputs } from '@sagwright/workbench/path';
@@ -47,7 +46,8 @@ export function createDesk(
     const { id } = message;
     const now = last;
     if (message.kind === 'fork') {
-      const fork = now === null ? null : forkView(now.planned, now.units);
+      const { forkDesk } = await import('./forkDesk.ts');
+      const fork = now === null ? null : forkDesk.forkView(now.planned, now.units);
       return say({ kind: 'fork', id, fork });
     }
     if (message.kind === 'rear') {
@@ -73,6 +73,10 @@ async function opened(planned: JobPlan, question: FigureQuestion, units: Units):
   if (question.of === 'stance') {
     const { stanceDesk } = await import('./stanceDesk.ts');
     return stanceDesk.whyStance(planned, question.asked, units);
+  }
+  if (question.of === 'fork') {
+    const { forkDesk } = await import('./forkDesk.ts');
+    return forkDesk.whyFork(planned, question.asked, units);
   }
   const answer = why(planned, question.asked);
   return answer.kind === 'opened'

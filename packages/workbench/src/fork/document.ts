@@ -1,12 +1,15 @@
 import type { Figure } from '@sagwright/model/plan/answer';
+import type { Leg } from '@sagwright/records/schema/fork';
 import type { Strut } from '../inputs/sides.ts';
 
 /** What works in the fork, as found: along its stroke, and what more or less oil would change. SI; forces along the tubes, both legs together. */
 export interface ForkDocument {
   /** The legs that hold a spring. */
   readonly legs: readonly LegDocument[];
-  /** Null where there is none. */
-  readonly air: ForkAirDocument | null;
+  /** One for both legs where they are alike; none where there is no air. */
+  readonly air: readonly ForkAirDocument[];
+  /** What `airQuick` is about; null where there is no air, or no rest to be about. */
+  readonly quick: QuickDocument | null;
   /** By how much the air gap is made smaller and larger in `along` [m]. */
   readonly oilStep: number;
   /** Even steps from fully out to full bump. */
@@ -31,8 +34,17 @@ export interface GrowthDocument {
   readonly preload: number;
 }
 
-/** The air of each leg, fully in. */
+/** Air that has no time to lose its heat, about the rest of the load that is ridden most, as found. */
+export interface QuickDocument {
+  readonly loadCase: string;
+  /** Stroke of that rest [m]. */
+  readonly stroke: number;
+  readonly exponent: number;
+}
+
+/** The air of a leg, fully in. */
 export interface ForkAirDocument {
+  readonly leg: Leg;
   /** Gap with neither spring nor spacer in the leg [m]. */
   readonly bareGap: number;
   /** Air that is left with all in it [m³]. */
@@ -46,6 +58,8 @@ export interface ForkStepDocument {
   /** [N] */
   readonly springs: number;
   readonly air: Figure;
+  /** Of a quick stroke; null without `quick`. */
+  readonly airQuick: Figure | null;
   readonly rubber: number;
   /** Pulls the legs together: counts minus in the whole. */
   readonly topOut: number;

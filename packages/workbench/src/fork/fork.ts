@@ -1,19 +1,21 @@
-import { gasAt } from '@sagwright/model/dampers/gas';
+import { type GasSI, gasAt, quickAbout } from '@sagwright/model/dampers/gas';
 import { rubberAt } from '@sagwright/model/dampers/rubber';
 import type { StrutSI } from '@sagwright/model/dampers/strut';
 import { topOutAt } from '@sagwright/model/dampers/topOut';
-import { wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
+import { damperAt, wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { springAt } from '@sagwright/model/springs/spring';
 import { strokeBare } from '@sagwright/model/statics/bareLeg';
 import { strutAt } from '@sagwright/model/statics/endAt';
-import { ATMOSPHERE, type EndSI } from '@sagwright/model/statics/machine';
-import { type LegLevel, legLevel } from '../inputs/legAir.ts';
+import { FRONT_TRAVEL } from '@sagwright/model/statics/gradient';
+import { ATMOSPHERE, type EndSI, type MachineSI } from '@sagwright/model/statics/machine';
+import { legLevels } from '../inputs/legAir.ts';
 import { type Strut, sidesOf } from '../inputs/sides.ts';
 import { takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
+import { mainLoad } from '../why/place.ts';
 import { readAt, type Standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
-import type { ForkAirDocument, ForkDocument, ForkStepDocument, LegDocument } from './document.ts';
+import type { ForkDocument, ForkStepDocument, LegDocument, QuickDocument } from './document.ts';
 
 /** Steps of the stroke that are told: enough to draw a curve by. */
 const STEPS = 10;
@@ -21,20 +23,58 @@ const STEPS = 10;
 const OIL_STEP = 0.01;
 /** Legs of a fork, whichever hold a spring. */
 const LEGS = 2;
+/** Of dry air that loses no heat: `quickAbout`. */
+const ADIABATIC = 1.4;
 
 /** The fork as found; null where the front is none. */
 export function forkOf(planned: JobPlan): ForkDocument | null {
-  const { machine } = planned.inputs.question;
-  const { front } = machine;
-  if (front.kinematics.kind !== 'fork') return null;
-  const alone = standingShown(planned, null, 'asFound');
-  const level = front.struts[0]!.gas === null ? null : levelOf(planned, front.strokeMax);
+  const stands = forkStands(planned);
+  if (stands === null) return null;
+  const { front, levels, about } = stands;
   return {
     legs: legsOf(planned, front),
-    air: level === null ? null : airOf(front, level),
+    air: levels.flatMap(({ leg, level }) =>
+      level === null ? [] : [{ leg, bareGap: level.gap, left: level.bore * level.gap - level.solid }],
+    ),
+    quick: about?.quick ?? null,
     oilStep: OIL_STEP,
-    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(planned, alone, level, i / STEPS)),
+    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(stands, i / STEPS)),
   };
+}
+
+/** What the fork's forces are read at. */
+export interface ForkStands {
+  readonly front: EndSI;
+  readonly rake: number;
+  readonly levels: ReturnType<typeof legLevels>;
+  /** The machine alone, as found; null where it has no rest. */
+  readonly alone: Standing | null;
+  /** The load that a quick stroke is about, at its rest as found. */
+  readonly about: { readonly standing: Standing; readonly quick: QuickDocument } | null;
+}
+
+/** Null where the front is no fork. */
+export function forkStands(planned: JobPlan): ForkStands | null {
+  const { job, inputs } = planned;
+  const { front, geometry } = inputs.question.machine;
+  if (front.kinematics.kind !== 'fork') return null;
+  const desk = { job, take: takeAgain(inputs.figures, '', 0), tape: null, places: null, problems: [], notes: [] };
+  return {
+    front,
+    rake: geometry.rake,
+    levels: legLevels(desk, job.machine.front.fork, front.strokeMax),
+    alone: standingShown(planned, null, 'asFound'),
+    about: aboutOf(planned, front),
+  };
+}
+
+function aboutOf(planned: JobPlan, { struts }: EndSI): ForkStands['about'] {
+  const main = mainLoad(planned.inputs.question.loadCases);
+  if (main === undefined || struts.every(({ gas }) => gas === null)) return null;
+  const standing = standingShown(planned, main.id, 'asFound');
+  if (standing === null) return null;
+  const stroke = strokeAtRest(standing.prepared.machine, standing.state);
+  return { standing, quick: { loadCase: main.id, stroke, exponent: ADIABATIC } };
 }
 
 function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDocument[] {
@@ -63,71 +103,87 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
   });
 }
 
-function airOf({ struts, strokeMax }: EndSI, { gap }: LegLevel): ForkAirDocument | null {
-  const gas = struts[0]!.gas;
-  if (gas === null) return null;
-  return { bareGap: gap, left: ((gas.volume - gas.area * strokeMax) * struts.length) / LEGS };
-}
-
-/** How each leg is filled, by the figures that went into the sum. */
-function levelOf({ job, inputs }: JobPlan, strokeMax: number): LegLevel {
-  const take = takeAgain(inputs.figures, '', 0);
-  return legLevel(
-    { job, take, tape: null, places: null, problems: [], notes: [] },
-    job.machine.front.fork,
-    strokeMax,
-  );
-}
-
-function stepDocument(
-  planned: JobPlan,
-  alone: Standing | null,
-  level: LegLevel | null,
-  share: number,
-): ForkStepDocument {
-  const { front, geometry } = planned.inputs.question.machine;
-  const stroke = share * front.strokeMax;
+function stepDocument(stands: ForkStands, share: number): ForkStepDocument {
+  const { front, rake } = stands;
   const { struts } = front;
-  const step = level === null ? 0 : level.bore * OIL_STEP;
+  const stroke = share * front.strokeMax;
   return {
     stroke,
-    travel: wheelTravelAt(front, geometry.rake, stroke),
+    travel: wheelTravelAt(front, rake, stroke),
     springs: sumOver(struts, springForce, stroke),
-    air: readAlong(front, alone, share, airForce),
+    air: readForce(stands, 'air', share),
+    airQuick: stands.about === null ? null : readForce(stands, 'airQuick', share),
     rubber: sumOver(struts, rubberForce, stroke),
     topOut: sumOver(struts, topOutForce, stroke),
-    whole: readAlong(front, alone, share, wholeForce),
-    airMoreOil: airWithOil(front, stroke, step),
-    airLessOil: airWithOil(front, stroke, -step),
+    whole: readForce(stands, 'whole', share),
+    airMoreOil: airWithOil(stands, stroke, OIL_STEP),
+    airLessOil: airWithOil(stands, stroke, -OIL_STEP),
   };
 }
 
-type ForceOf = (strut: StrutSI, stroke: number) => number;
+/** Forces of all legs that have a ± of their own. */
+export type ForkForce = 'springs' | 'air' | 'airQuick' | 'whole';
 
-function sumOver(struts: readonly StrutSI[], of: ForceOf, stroke: number): number {
-  return struts.reduce((sum, strut) => sum + of(strut, stroke), 0);
+function readForce(stands: ForkStands, force: ForkForce, share: number): ForkStepDocument['whole'] {
+  const opened = openForce(stands, force, share);
+  if (opened !== null) return opened.value;
+  return {
+    value: sumOver(stands.front.struts, forces[force], share * stands.front.strokeMax),
+    plusMinus: null,
+  };
 }
 
-/** A force of all legs at a share of the stroke, however long that is; its ± from the machine alone, null where that has no rest. */
-function readAlong(
-  front: EndSI,
-  alone: Standing | null,
+/**
+ * A force of all legs at a share of the stroke, however long that is, with what its ± is made of: from the machine alone, a quick
+ * stroke from the rest that it is about. Null where that has none.
+ */
+export function openForce(
+  { alone, about }: ForkStands,
+  force: ForkForce,
   share: number,
-  of: ForceOf,
-): ForkStepDocument['whole'] {
-  const read = ({ struts, strokeMax }: EndSI): number => sumOver(struts, of, share * strokeMax);
-  if (alone === null) return { value: read(front), plusMinus: null };
-  return readAt(alone, ({ machine }) => read(machine.front)).value;
+): ReturnType<typeof readAt> | null {
+  const standing = force === 'airQuick' ? (about?.standing ?? null) : alone;
+  if (standing === null) return null;
+  return readAt(standing, ({ machine }, state) => {
+    const { struts, strokeMax } = machine.front;
+    const settled = force === 'airQuick' ? strokeAtRest(machine, state) : 0;
+    return sumOver(struts, forces[force], share * strokeMax, settled);
+  });
 }
 
-/** Force of the air with so much more oil in each leg [m³]; null where it leaves none. */
-function airWithOil({ struts, strokeMax }: EndSI, stroke: number, more: number): number | null {
-  const perStrut = (more * LEGS) / struts.length;
-  const locks = struts.some(({ gas }) => gas === null || gas.volume - perStrut <= gas.area * strokeMax);
-  if (locks) return null;
-  const of: ForceOf = ({ gas, ...strut }, at) =>
-    airForce({ ...strut, gas: { ...gas!, volume: gas!.volume - perStrut } }, at);
-  return sumOver(struts, of, stroke);
+function strokeAtRest({ front, geometry }: MachineSI, state: ArrayLike<number>): number {
+  damperAt(front, geometry.rake, state[FRONT_TRAVEL]!, damper);
+  return damper.stroke;
+}
+
+const damper = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+
+type ForceOf = (strut: StrutSI, stroke: number, settled: number) => number;
+
+function sumOver(struts: readonly StrutSI[], of: ForceOf, stroke: number, settled = 0): number {
+  return struts.reduce((sum, strut) => sum + of(strut, stroke, settled), 0);
+}
+
+const forces: { readonly [F in ForkForce]: ForceOf } = {
+  springs: springForce,
+  air: airForce,
+  airQuick: (strut, stroke, settled) =>
+    gasesOf(strut).reduce((sum, gas) => sum + gasForce(quickAbout(gas, settled, ADIABATIC), stroke), 0),
+  whole: wholeForce,
+};
+
+/** Force of the air with the oil higher in every leg [m]; null where that leaves none, or there is none. */
+function airWithOil({ front, levels }: ForkStands, stroke: number, higher: number): number | null {
+  const gases = front.struts.flatMap(gasesOf);
+  if (gases.length === 0) return null;
+  const bores = levels.flatMap(({ leg, level }) => {
+    if (level === null) return [];
+    // Told as one, both legs are in as many gases as there are struts.
+    return leg === 'both' ? gases.map(() => (LEGS * level.bore) / gases.length) : [level.bore];
+  });
+  const filled = gases.map((gas, i) => ({ ...gas, volume: gas.volume - bores[i]! * higher }));
+  if (filled.some(({ volume, area }) => volume <= area * front.strokeMax)) return null;
+  return filled.reduce((sum, gas) => sum + gasForce(gas, stroke), 0);
 }
 
 function springForce({ spring, preload }: StrutSI, stroke: number): number {
@@ -135,8 +191,16 @@ function springForce({ spring, preload }: StrutSI, stroke: number): number {
   return part.force;
 }
 
-function airForce({ gas }: StrutSI, stroke: number): number {
-  if (gas === null) return 0;
+function airForce(strut: StrutSI, stroke: number): number {
+  return gasesOf(strut).reduce((sum, gas) => sum + gasForce(gas, stroke), 0);
+}
+
+/** The air that a strut works against: of its own leg, and of the other where it stands for both. */
+function gasesOf({ gas, air }: StrutSI): readonly GasSI[] {
+  return [...(gas === null ? [] : [gas]), ...(air === undefined ? [] : [air])];
+}
+
+function gasForce(gas: GasSI, stroke: number): number {
   gasAt(gas, stroke, ATMOSPHERE, part);
   return part.force;
 }

@@ -45,6 +45,23 @@ export const assumptions = {
   forkSpringRate: assume(10, 'N/mm', 1.5, 'N/mm', 'tourer fork springs give 8.5 to 12 N/mm each'),
   forkPreload: assume(20, 'mm', 10, 'mm', 'fork springs are fitted 10 to 35 mm shorter than free'),
   forkBore: assume(41, 'mm', 2, 'mm', 'fork tubes of heavy machines measure 39 to 43 mm'),
+  brakesMass: assume(3, 'kg', 1.5, 'kg', 'two calipers with brackets weigh 1 to 2.5 kg each'),
+  tubesMass: assume(6.5, 'kg', 2.5, 'kg', 'lower tubes with what moves in them weigh 2 to 4.5 kg a leg'),
+  thickTubesMass: assume(
+    7.5,
+    'kg',
+    2,
+    'kg',
+    'thick lower tubes of a conventional fork, with damper, oil and half of the spring, weigh 3 to 4.5 kg a leg',
+  ),
+  thinTubesMass: assume(
+    5.5,
+    'kg',
+    2,
+    'kg',
+    'thin lower tubes of an inverted fork, with axle clamp and half of the spring, weigh 2 to 3.5 kg a leg',
+  ),
+  guardMass: assume(1.2, 'kg', 0.8, 'kg', 'front mudguards weigh 0.5 to 2 kg and mostly move with the wheel'),
   airGap: assume(125, 'mm', 25, 'mm', 'fork air gaps lie between 90 and 160 mm'),
   springVolume: assume(60, 'ml', 20, 'ml', 'the steel of a fork spring displaces 40 to 80 ml'),
   spacerVolume: assume(15, 'ml', 10, 'ml', 'spacers displace 5 to 25 ml'),
@@ -67,6 +84,14 @@ export const assumptions = {
 export const unsprungShare = {
   rear: { share: 0.09, why: 'about 9 % of a machine moves with its rear wheel (7 to 11 %)' },
   front: { share: 0.07, why: 'about 7 % of a machine moves with its front wheel (5.5 to 9 %)' },
+  conventional: {
+    share: 0.07,
+    why: 'about 7 % of a machine moves with its front wheel (5.5 to 9 %): wheel, brake and the thick tubes, oil and half of the springs in them',
+  },
+  inverted: {
+    share: 0.065,
+    why: 'about 6.5 % of a machine moves with its front wheel (5 to 8.5 %): wheel, brake and the thin tubes with half of the springs; the thick tubes stand still',
+  },
   plusMinus: { value: 25, unit: '%' },
 } as const;
 

@@ -65,6 +65,40 @@ describe('A stack in the fork', () => {
   });
 });
 
+describe('What moves with the front wheel', () => {
+  const kg = (value: number): object => ({ value, unit: 'kg' });
+  const FRONT = 'machine.front';
+  const unsprung = (...changes: readonly Change[]): number =>
+    planned([`${FRONT}.unsprung`, undefined], ...changes).inputs.question.machine.front.unsprung;
+
+  test('is what its parts weigh', () => {
+    const parts = { wheel: kg(14), brakes: kg(2), tubes: kg(6), guard: kg(1) };
+    expect(unsprung([`${FRONT}.unsprungParts`, parts])).toBeCloseTo(23, 12);
+  });
+
+  test('counts the thick tubes of a conventional fork, and the thin ones of an inverted', () => {
+    const whole = (tubes: string): number =>
+      unsprung([`${FORK}.tubes`, tubes], [`${FRONT}.unsprungParts`, { wheel: kg(14) }]);
+    expect(whole('inverted')).toBeLessThan(whole('conventional'));
+    expect(unsprung([`${FORK}.tubes`, 'inverted'])).toBeLessThan(unsprung([`${FORK}.tubes`, 'conventional']));
+  });
+
+  test('carries the ± of each part, and says which are assumed', () => {
+    const { inputs } = planned(
+      [`${FRONT}.unsprung`, undefined],
+      [`${FRONT}.unsprungParts`, { wheel: kg(14), brakes: kg(2) }],
+    );
+    const names = ['wheel', 'brakes', 'tubes', 'guard'].map((part) => `${FRONT}.unsprungParts.${part}`);
+    expect(inputs.question.inputs.map(({ name }) => name)).toEqual(expect.arrayContaining(names));
+    expect(names.map((name) => inputs.figures.get(name)!.origin)).toEqual([
+      'not said',
+      'not said',
+      'assumed',
+      'assumed',
+    ]);
+  });
+});
+
 describe('Legs of a fork', () => {
   test('that differ stand the same with left and right changed over', () => {
     const soft = { spring: 'fork', at: { preload: mm(15) } };

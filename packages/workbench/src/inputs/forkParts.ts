@@ -4,7 +4,7 @@ import type { StrutSI } from '@sagwright/model/dampers/strut';
 import type { TopOutSI } from '@sagwright/model/dampers/topOut';
 import type { Fork } from '@sagwright/records/schema/fork';
 import type { Desk } from './desk.ts';
-import { legAir } from './legAir.ts';
+import { legAirs } from './legAir.ts';
 import { rubberOf } from './rubber.ts';
 import { topOutOf } from './struts.ts';
 
@@ -19,16 +19,29 @@ export function forkParts(
   fork: Fork | undefined,
   strokeMax: number,
   springs: number,
-): Omit<StrutSI, 'spring' | 'preload'> {
+): readonly Omit<StrutSI, 'spring' | 'preload'>[] {
   const path = 'machine.front.fork';
   const legs = LEGS / springs;
   const friction = desk.take.orAssumed(`${path}.friction`, fork?.friction, 'friction', 'forkFriction');
-  return {
-    gas: airOf(legAir(desk, fork, strokeMax), legs),
-    rubber: rubbersOf(rubberOf(desk, `${path}.rubber`, fork?.rubber, strokeMax), legs),
-    topOut: topOutsOf(topOutOf(desk, `${path}.topOut`, fork?.topOut, strokeMax), legs),
+  const rubber = rubbersOf(rubberOf(desk, `${path}.rubber`, fork?.rubber, strokeMax), legs);
+  const topOut = topOutsOf(topOutOf(desk, `${path}.topOut`, fork?.topOut, strokeMax), legs);
+  return airOfStruts(legAirs(desk, fork, strokeMax), springs).map((air) => ({
+    ...air,
+    rubber,
+    topOut,
     friction: friction / springs,
-  };
+  }));
+}
+
+/** The air of the legs by each strut; legs that differ do not add up to one gas, and stay beside each other in one strut. */
+function airOfStruts(
+  [left = null, right = left]: readonly (GasSI | null)[],
+  springs: number,
+): readonly Pick<StrutSI, 'gas' | 'air'>[] {
+  if (springs === LEGS) return [{ gas: left }, { gas: right }];
+  if (left === right) return [{ gas: airOf(left, LEGS) }];
+  const [gas = null, air] = [left, right].filter((each) => each !== null);
+  return [air === undefined ? { gas } : { gas, air }];
 }
 
 /** The air of several legs as one: areas and volumes add up. */

@@ -1,7 +1,7 @@
 import type { GasSI } from '@sagwright/model/dampers/gas';
 import type { EndSI } from '@sagwright/model/statics/machine';
 import type { UnweighedSI, WeighingSI } from '@sagwright/model/statics/weighing';
-import type { Tyre } from '@sagwright/records/schema/machine';
+import type { Tyre, UnsprungParts } from '@sagwright/records/schema/machine';
 import { unsprungShare } from './assumptions.ts';
 import { raised } from './clampHeight.ts';
 import { type Desk, impossible, note } from './desk.ts';
@@ -127,7 +127,7 @@ function telescopic(desk: Desk, rake: number): FrontMotion {
       strokeMax,
       kinematics: { kind: 'fork' },
       axlePath: { kind: 'fork' },
-      struts: figures.struts.map((strut) => ({ ...strut, ...parts })),
+      struts: figures.struts.map((strut, i) => ({ ...strut, ...parts[i]! })),
     },
   };
 }
@@ -146,24 +146,40 @@ function airOf(desk: Desk, strokeMax: number): { readonly air?: GasSI } {
 }
 
 function unsprungOf(desk: Desk, end: 'rear' | 'front', weighing: WeighingSI): number {
-  const { take, job } = desk;
+  const { job } = desk;
   const path = `machine.${end}.unsprung`;
-  const typed = job.machine[end].unsprung;
-  const { share, why } = unsprungShare[end];
-  const usual = share * (weighing.front + weighing.rear);
-  const width = (usual * unsprungShare.plusMinus.value) / 100;
-  const mass =
-    typed === undefined
-      ? take.workedOut(path, usual, width, 'mass', 'kg', why)
-      : take.known(path, typed, 'unsprung');
+  const parts = end === 'front' ? job.machine.front.unsprungParts : undefined;
+  const mass = parts === undefined ? unsprungWhole(desk, end, weighing) : addedUp(desk, parts);
   if (!(mass < weighing[end])) {
     impossible(
       desk,
-      path,
+      parts === undefined ? path : `${path}Parts`,
       `Mass that moves with the ${end} wheel: ${mass.toFixed(1)} kg, but the scale under it reads ${weighing[end].toFixed(1)} kg; it must be less. Check the scale reading and the unsprung mass.`,
     );
   }
   return mass;
+}
+
+function unsprungWhole({ take, job }: Desk, end: 'rear' | 'front', weighing: WeighingSI): number {
+  const path = `machine.${end}.unsprung`;
+  const typed = job.machine[end].unsprung;
+  if (typed !== undefined) return take.known(path, typed, 'unsprung');
+  const { share, why } = unsprungShare[end === 'front' ? (job.machine.front.fork?.tubes ?? end) : end];
+  const usual = share * (weighing.front + weighing.rear);
+  return take.workedOut(path, usual, (usual * unsprungShare.plusMinus.value) / 100, 'mass', 'kg', why);
+}
+
+/** What moves with the front wheel, part by part; which tubes those are the build of the fork says. */
+function addedUp({ take, job }: Desk, { wheel, brakes, tubes, guard }: UnsprungParts): number {
+  const path = 'machine.front.unsprungParts';
+  const build = job.machine.front.fork?.tubes;
+  const lower = build === undefined ? 'tubesMass' : build === 'inverted' ? 'thinTubesMass' : 'thickTubesMass';
+  return (
+    take.known(`${path}.wheel`, wheel, 'unsprung') +
+    take.orAssumed(`${path}.brakes`, brakes, 'unsprung', 'brakesMass') +
+    take.orAssumed(`${path}.tubes`, tubes, 'unsprung', lower) +
+    take.orAssumed(`${path}.guard`, guard, 'unsprung', 'guardMass')
+  );
 }
 
 function tyreRate(desk: Desk, end: 'rear' | 'front', tyre: Tyre | undefined): number {

@@ -1,5 +1,5 @@
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
-import type { Fork, SpringStack } from '@sagwright/records/schema/fork';
+import type { Fork, Leg, SpringStack } from '@sagwright/records/schema/fork';
 import { siOf } from '@sagwright/records/schema/quantity';
 import { type Desk, note } from './desk.ts';
 import { sidesOf } from './sides.ts';
@@ -19,15 +19,20 @@ export function stackedLength(desk: Desk, adjuster: Adjuster | undefined): numbe
   return roomOf(desk, fork, stack) - washersOf(desk, stack) - spacer;
 }
 
-/** Spring and spacer as they stand in the first leg with a spring [m], and the room that they stand in, at the hard stop; null where a length of them is not known. */
-export function columnInLeg(
-  desk: Desk,
-  fork: Fork,
-): { readonly room: number; readonly spring: number; readonly spacer: number } | null {
+/** Spring and spacer as they stand in a leg [m], and the room that they stand in, at the hard stop. */
+export interface ColumnInLeg {
+  readonly room: number;
+  readonly spring: number;
+  readonly spacer: number;
+}
+
+/** Null where a length of them is not known; `both`: as in the first leg with a spring. */
+export function columnInLeg(desk: Desk, fork: Fork, leg: Leg): ColumnInLeg | null {
   const { stack } = fork;
   const setting = desk.job.setups.asFound.front;
   if (stack === undefined || setting === undefined) return null;
-  const { spring, at } = sidesOf(setting, 2)[0]!.side;
+  if (leg !== 'both' && 'single' in setting) return null;
+  const { spring, at } = sidesOf(setting, 2)[leg === 'right' ? 1 : 0]!.side;
   const freeLength = desk.job.springs[spring]?.freeLength;
   if (freeLength === undefined) return null;
   return {

@@ -23,6 +23,7 @@ export interface ForkStepView {
   readonly springs: number;
   readonly air: number;
   readonly airDoubt: number;
+  readonly airQuick: number | null;
   readonly moreOil: number | null;
   readonly lessOil: number | null;
   readonly whole: number;
@@ -35,6 +36,7 @@ export type ForkColumn =
   | 'stroke'
   | 'springs'
   | 'air'
+  | 'airQuick'
   | 'moreOil'
   | 'lessOil'
   | 'rubber'
@@ -50,7 +52,7 @@ export function forkView(planned: JobPlan, units: Units): ForkView | null {
     forceUnit: unitOf('force', units),
     oilStep: format(fork.oilStep, 'length', units),
     steps: fork.along.map((step) => stepView(step, units)),
-    sentences: forkSentences(fork, units),
+    sentences: forkSentences(planned, fork, units),
   };
 }
 
@@ -61,12 +63,13 @@ function stepView(step: ForkStepDocument, units: Units): ForkStepView {
   const doubt = ({ plusMinus }: Figure): number => differenceFromSI(plusMinus ?? 0, force);
   const plain = (value: number | null): string =>
     value === null ? '–' : formatNumber(value, 'force', units);
-  const { travel, stroke, springs, air, airMoreOil, airLessOil, rubber, topOut, whole } = step;
+  const { travel, stroke, springs, air, airQuick, airMoreOil, airLessOil, rubber, topOut, whole } = step;
   return {
     travel: fromSI(travel, length),
     springs: shown(springs),
     air: shown(air.value),
     airDoubt: doubt(air),
+    airQuick: airQuick === null ? null : shown(airQuick.value),
     moreOil: orNone(airMoreOil),
     lessOil: orNone(airLessOil),
     whole: shown(whole.value),
@@ -76,6 +79,7 @@ function stepView(step: ForkStepDocument, units: Units): ForkStepView {
       stroke: formatNumber(stroke, 'length', units),
       springs: plain(springs),
       air: formatFigureNumber(air, 'force', units),
+      airQuick: airQuick === null ? '–' : formatFigureNumber(airQuick, 'force', units),
       moreOil: plain(airMoreOil),
       lessOil: plain(airLessOil),
       rubber: plain(rubber),

@@ -3,6 +3,7 @@ import { type Keeping, type KeptBy, type KeptPart, keepAttitude } from '@sagwrig
 import type { Figure } from '@sagwright/model/plan/answer';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import type { JobPlan } from '../path.ts';
+import { mainLoad } from '../why/place.ts';
 import { doubtAt, type Slopes, type Standing, slopesOf, standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
 import type { KeepDocument } from './document.ts';
@@ -21,7 +22,7 @@ interface Wanted {
  * the one ridden most, to that one's as found: what a change of spring did, and what the load itself does.
  */
 export function keepsOf(planned: JobPlan, load: string, now: Standing): readonly KeepDocument[] {
-  const main = mainLoad(planned);
+  const main = mainLoad(planned.inputs.question.loadCases)?.id ?? null;
   const isFork = now.parameters.machine.front.kinematics.kind === 'fork';
   const means: readonly KeptBy[] = isFork ? ['shock length', 'clamp height'] : ['shock length'];
   const likes = main === null || main === load ? [load] : [load, main];
@@ -31,13 +32,6 @@ export function keepsOf(planned: JobPlan, load: string, now: Standing): readonly
     const wanted: Wanted = { load: like, values: valuesAt(found), slopes: partSlopes(found) };
     return parts.flatMap((part) => means.map((by) => keepDocument(planned, now, wanted, part, by)));
   });
-}
-
-/** The load that is ridden most; the first of equals. */
-function mainLoad({ inputs }: JobPlan): string | null {
-  const { loadCases } = inputs.question;
-  const most = Math.max(...loadCases.map(({ share }) => share));
-  return loadCases.find(({ share }) => share === most)?.id ?? null;
 }
 
 /** Two stands of the same machine: nothing to keep. */

@@ -32,7 +32,8 @@ export function placeOf(planned: JobPlan, question: WhyQuestion): Place {
   return { kind: 'place', loadCase, spring };
 }
 
-function mainLoad(loadCases: readonly LoadCaseSI[]): LoadCaseSI | undefined {
+/** The load that is ridden most; the first of equals. */
+export function mainLoad(loadCases: readonly LoadCaseSI[]): LoadCaseSI | undefined {
   const [first, ...rest] = loadCases;
   return first === undefined ? undefined : rest.reduce((a, b) => (b.share > a.share ? b : a), first);
 }

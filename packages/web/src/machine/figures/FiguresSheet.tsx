@@ -87,7 +87,7 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
         )}
         {group.id === 'front' && (
           <Suspense>
-            <ForkForces />
+            <ForkForces onSheet={onSheet} />
           </Suspense>
         )}
         {group.id === 'found' && <FoundFork />}

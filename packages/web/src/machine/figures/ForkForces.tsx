@@ -6,9 +6,11 @@ import { ForcePlot } from '../../drawings/fork/ForcePlot.tsx';
 import type { ForceInput, ForceLine } from '../../drawings/fork/forcePlot.ts';
 import type { DrawingTable } from '../../drawings/table.ts';
 import { fork as words } from '../../words/fork.ts';
+import type { OpenSheet } from '../sheets.ts';
+import { ForcesAt } from './ForcesAt.tsx';
 
 /** What works in the fork along its travel: all together, and the air alone with more and less oil. */
-export default function ForkForces() {
+export default function ForkForces({ onSheet }: { readonly onSheet: OpenSheet }) {
   const fork = useFork();
   if (fork === null) return null;
   return (
@@ -20,6 +22,7 @@ export default function ForkForces() {
       {fork.sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      <ForcesAt fork={fork} onSheet={onSheet} />
       <AsTable table={() => tableOf(fork)} of={words.forces.toLowerCase()} />
     </section>
   );
@@ -81,6 +84,9 @@ function airLines(fork: ForkView): readonly ForceLine[] {
       ({ air }) => air,
       ({ airDoubt }) => airDoubt,
     ),
+    ...(fork.steps.some(({ airQuick }) => airQuick !== null)
+      ? [lineOf(fork, 'airQuick', lines.airQuick, ({ airQuick }) => airQuick)]
+      : []),
     lineOf(fork, 'moreOil', lines.moreOil(fork.oilStep), ({ moreOil }) => moreOil),
     lineOf(fork, 'lessOil', lines.lessOil(fork.oilStep), ({ lessOil }) => lessOil),
   ];
@@ -93,6 +99,7 @@ function tableOf({ lengthUnit, forceUnit, oilStep, steps }: ForkView): DrawingTa
     ['stroke', `${words.stroke}, ${lengthUnit}`],
     ['springs', `${lines.springs}, ${forceUnit}`],
     ['air', `${lines.air}, ${forceUnit}`],
+    ['airQuick', `${lines.airQuick}, ${forceUnit}`],
     ['moreOil', `${lines.moreOil(oilStep)}, ${forceUnit}`],
     ['lessOil', `${lines.lessOil(oilStep)}, ${forceUnit}`],
     ['rubber', `${words.rubber}, ${forceUnit}`],

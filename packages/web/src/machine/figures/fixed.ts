@@ -37,8 +37,26 @@ function scaleFigures(job: JobDocument): readonly Figure[] {
     },
     ...massCentreFigures(job),
     quantity('machine.rear.unsprung', scales.unsprungRear, 'unsprungMass', 'unsprung'),
-    quantity('machine.front.unsprung', scales.unsprungFront, 'unsprungMass', 'unsprung'),
+    ...unsprungFront(job),
   ];
+}
+
+/** Whole, or in parts: of one that was weighed the other is not asked. */
+function unsprungFront({ machine: { front } }: JobDocument): readonly Figure[] {
+  const { partsFront } = scales;
+  const whole = quantity('machine.front.unsprung', scales.unsprungFront, 'unsprungMass', 'unsprung');
+  const parts = together(
+    'machine.front.unsprungParts',
+    ['wheel'],
+    [
+      ['wheel', partsFront.wheel, 'unsprungPart', 'unsprung'],
+      ['brakes', partsFront.brakes, 'unsprungPart', 'unsprung'],
+      ['tubes', partsFront.tubes[front.fork?.tubes ?? 'notKnown'], 'unsprungPart', 'unsprung'],
+      ['guard', partsFront.guard, 'unsprungPart', 'unsprung'],
+    ],
+  );
+  if (front.unsprung !== undefined) return [whole];
+  return front.unsprungParts === undefined ? [whole, ...parts] : parts;
 }
 
 const plateFigures: readonly Figure[] = [

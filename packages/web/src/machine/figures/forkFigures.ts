@@ -1,10 +1,12 @@
-import type { Fork } from '@sagwright/records/schema/fork';
+import { airOfLegs, type Fork, type LegAir } from '@sagwright/records/schema/fork';
 import type { FrontTravel } from '@sagwright/records/schema/frontTravel';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { struts } from '../../words/figures.ts';
 import { fork as words } from '../../words/fork.ts';
 import { type Column, type Figure, type FigurePart, quantity, together } from './figure.ts';
 import { partOrNone } from './partOrNone.ts';
+
+type Choice = Extract<Figure, { kind: 'choice' }>;
 
 const FORK = 'machine.front.fork';
 
@@ -45,7 +47,7 @@ export function legsPart(fork: Fork | undefined): FigurePart {
       quantity(`${FORK}.stroke`, struts.stroke, 'stroke', 'stroke'),
       quantity(`${FORK}.friction`, struts.friction.front, 'friction', 'friction'),
       choiceOrNone(`${FORK}.tubes`, words.tubes, fork?.tubes, words.build),
-      choiceOrNone(`${FORK}.damping`, words.damping, fork?.damping, words.dampers),
+      ...dampingFigures(fork?.damping),
       ...together(
         `${FORK}.clampHeight`,
         ['now'],
@@ -58,9 +60,69 @@ export function legsPart(fork: Fork | undefined): FigurePart {
   };
 }
 
-/** The air above the oil; what was in the leg is asked once a gap was read. */
-export function airPart(air: Fork['air']): FigurePart {
-  const path = `${FORK}.air`;
+/** What damps both legs, or each by itself. */
+function dampingFigures(damping: Fork['damping']): readonly Figure[] {
+  const path = `${FORK}.damping`;
+  const isApart = typeof damping === 'object';
+  const alike: Choice = {
+    ...choiceOrNone(path, words.damping, isApart ? EACH : damping, {
+      ...words.dampers,
+      [EACH]: words.eachLeg,
+    }),
+    change: (document, way): readonly Edit[] => {
+      const now = at(document, path.split('.')) as Fork['damping'];
+      const typed = typeof now === 'object' ? now.left : now;
+      const each = { left: typed ?? 'none', right: typed ?? 'none' };
+      const next = way === NOT_KNOWN ? undefined : way === EACH ? each : way;
+      return way === (typeof now === 'object' ? EACH : (now ?? NOT_KNOWN))
+        ? []
+        : [write(document, path.split('.'), next)];
+    },
+  };
+  if (!isApart) return [alike];
+  return [
+    alike,
+    ...(['left', 'right'] as const).map((leg) =>
+      choiceOf(`${path}.${leg}`, words.dampingOf[leg], damping[leg], {
+        ...words.dampers,
+        none: words.noDamping,
+      }),
+    ),
+  ];
+}
+
+/** The air above the oil, of both legs or of each; whether they differ is asked once it was read. */
+export function airParts(air: Fork['air']): readonly FigurePart[] {
+  const legs = airOfLegs(air);
+  const parts = legs.map(({ leg, air: told, step }) =>
+    airPart([FORK, 'air', ...step].join('.'), words.airOf[leg], told),
+  );
+  if (legs.length === 1 && (air === undefined || air === 'none')) return parts;
+  return [{ title: null, figures: [legsAlike(legs.length > 1)] }, ...parts];
+}
+
+function legsAlike(isApart: boolean): Figure {
+  const path = [...FORK.split('.'), 'air'];
+  return {
+    kind: 'choice',
+    path: `${FORK}.air.legs`,
+    label: words.legs,
+    value: isApart ? EACH : 'both',
+    choices: [
+      { value: 'both', word: words.legsAlike },
+      { value: EACH, word: words.eachLeg },
+    ],
+    change: (document, way): readonly Edit[] => {
+      const [first, second] = airOfLegs(at(document, path) as Fork['air']);
+      if ((way === EACH) === (second !== undefined)) return [];
+      const alike = first!.air === 'none' ? second?.air : first!.air;
+      return [write(document, path, way === EACH ? { left: alike, right: alike } : alike)];
+    },
+  };
+}
+
+/** The air of a leg; what was in it is asked once a gap was read. */
+function airPart(path: string, title: string, air: LegAir): FigurePart {
   const read = air !== undefined && air !== 'none';
   const figures = [
     ...together(path, ['gap'], [['gap', words.gap, 'airGap', 'airGap']]),
@@ -88,7 +150,8 @@ export function airPart(air: Fork['air']): FigurePart {
         )
       : []),
   ];
-  return partOrNone(path, words.air, air, figures);
+  // A leg told by itself is not left out: its figures are then needed.
+  return partOrNone(path, title, air, figures, path === `${FORK}.air` ? undefined : {});
 }
 
 /** What lies between cap and seat; the rest of it is asked once the room was read. */
@@ -122,7 +185,7 @@ function choiceOf(
   label: string,
   value: string,
   ways: Readonly<Record<string, string>>,
-): Figure {
+): Choice {
   return {
     kind: 'choice',
     path,
@@ -143,8 +206,9 @@ function choiceOrNone(
   label: string,
   value: string | undefined,
   ways: Readonly<Record<string, string>>,
-): Figure {
+): Choice {
   return choiceOf(path, label, value ?? NOT_KNOWN, { [NOT_KNOWN]: words.notKnown, ...ways });
 }
 
 const NOT_KNOWN = 'not known';
+const EACH = 'each';

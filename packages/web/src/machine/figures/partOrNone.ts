@@ -8,6 +8,8 @@ export function partOrNone(
   title: string,
   part: unknown,
   figures: readonly Figure[],
+  /** What stands there before anything of it was read. */
+  unread?: object,
 ): FigurePart {
   const steps = path.split('.');
   const isNone = part === 'none';
@@ -20,7 +22,7 @@ export function partOrNone(
     change: (document, value): readonly Edit[] => {
       const now = at(document, steps);
       if ((value === 'none') === (now === 'none')) return [];
-      return [write(document, steps, value === 'none' ? 'none' : undefined)];
+      return [write(document, steps, value === 'none' ? 'none' : unread)];
     },
   };
   return { title, figures: isNone ? [choice] : [choice, ...figures] };
