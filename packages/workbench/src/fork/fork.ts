@@ -2,18 +2,20 @@ import { type GasSI, gasAt, quickAbout } from '@sagwright/model/dampers/gas';
 import { rubberAt } from '@sagwright/model/dampers/rubber';
 import type { StrutSI } from '@sagwright/model/dampers/strut';
 import { topOutAt } from '@sagwright/model/dampers/topOut';
+import type { Figure } from '@sagwright/model/plan/answer';
 import { damperAt, wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
 import { springAt } from '@sagwright/model/springs/spring';
 import { strokeBare } from '@sagwright/model/statics/bareLeg';
 import { strutAt } from '@sagwright/model/statics/endAt';
 import { FRONT_TRAVEL } from '@sagwright/model/statics/gradient';
 import { ATMOSPHERE, type EndSI, type MachineSI } from '@sagwright/model/statics/machine';
+import type { Prepared } from '@sagwright/model/statics/prepared';
 import { legLevels } from '../inputs/legAir.ts';
 import { type Strut, sidesOf } from '../inputs/sides.ts';
 import { takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import { mainLoad } from '../why/place.ts';
-import { readAt, type Standing } from '../why/standing.ts';
+import { doubtAt, readAt, type Standing, slopesOf } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
 import type { ForkDocument, ForkStepDocument, LegDocument, QuickDocument } from './document.ts';
 
@@ -38,7 +40,7 @@ export function forkOf(planned: JobPlan): ForkDocument | null {
     ),
     quick: about?.quick ?? null,
     oilStep: OIL_STEP,
-    along: Array.from({ length: STEPS + 1 }, (_, i) => stepDocument(stands, i / STEPS)),
+    along: alongOf(stands),
   };
 }
 
@@ -58,7 +60,14 @@ export function forkStands(planned: JobPlan): ForkStands | null {
   const { job, inputs } = planned;
   const { front, geometry } = inputs.question.machine;
   if (front.kinematics.kind !== 'fork') return null;
-  const desk = { job, take: takeAgain(inputs.figures, '', 0), tape: null, places: null, problems: [], notes: [] };
+  const desk = {
+    job,
+    take: takeAgain(inputs.figures, '', 0),
+    tape: null,
+    places: null,
+    problems: [],
+    notes: [],
+  };
   return {
     front,
     rake: geometry.rake,
@@ -103,7 +112,30 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
   });
 }
 
-function stepDocument(stands: ForkStands, share: number): ForkStepDocument {
+/** What the steps tell with a ± of its own, at each share of the stroke. */
+interface Along {
+  readonly air: readonly Figure[];
+  readonly whole: readonly Figure[];
+  /** Null without a rest to be about. */
+  readonly airQuick: readonly Figure[] | null;
+}
+
+function alongOf(stands: ForkStands): readonly ForkStepDocument[] {
+  const shares = Array.from({ length: STEPS + 1 }, (_, i) => i / STEPS);
+  const along = {
+    air: figuresAlong(stands, 'air', shares),
+    whole: figuresAlong(stands, 'whole', shares),
+    airQuick: stands.about === null ? null : figuresAlong(stands, 'airQuick', shares),
+  };
+  return shares.map((share, i) => stepDocument(stands, along, share, i));
+}
+
+function stepDocument(
+  stands: ForkStands,
+  { air, whole, airQuick }: Along,
+  share: number,
+  i: number,
+): ForkStepDocument {
   const { front, rake } = stands;
   const { struts } = front;
   const stroke = share * front.strokeMax;
@@ -111,11 +143,11 @@ function stepDocument(stands: ForkStands, share: number): ForkStepDocument {
     stroke,
     travel: wheelTravelAt(front, rake, stroke),
     springs: sumOver(struts, springForce, stroke),
-    air: readForce(stands, 'air', share),
-    airQuick: stands.about === null ? null : readForce(stands, 'airQuick', share),
+    air: air[i]!,
+    airQuick: airQuick?.[i] ?? null,
     rubber: sumOver(struts, rubberForce, stroke),
     topOut: sumOver(struts, topOutForce, stroke),
-    whole: readForce(stands, 'whole', share),
+    whole: whole[i]!,
     airMoreOil: airWithOil(stands, stroke, OIL_STEP),
     airLessOil: airWithOil(stands, stroke, -OIL_STEP),
   };
@@ -124,13 +156,28 @@ function stepDocument(stands: ForkStands, share: number): ForkStepDocument {
 /** Forces of all legs that have a ± of their own. */
 export type ForkForce = 'springs' | 'air' | 'airQuick' | 'whole';
 
-function readForce(stands: ForkStands, force: ForkForce, share: number): ForkStepDocument['whole'] {
-  const opened = openForce(stands, force, share);
-  if (opened !== null) return opened.value;
-  return {
-    value: sumOver(stands.front.struts, forces[force], share * stands.front.strokeMax),
-    plusMinus: null,
-  };
+/** A force at every share of the stroke, all in one pass through the balance; its ± null where nothing has a rest. */
+function figuresAlong(stands: ForkStands, force: ForkForce, shares: readonly number[]): readonly Figure[] {
+  const standing = standingFor(stands, force);
+  if (standing === null) {
+    const { struts, strokeMax } = stands.front;
+    return shares.map((share) => ({
+      value: sumOver(struts, forces[force], share * strokeMax),
+      plusMinus: null,
+    }));
+  }
+  const { prepared, state } = standing;
+  const slopes = slopesOf(
+    standing,
+    (machine, beside, out) => {
+      for (let i = 0; i < shares.length; i += 1) out[i] = forceAt(machine, beside, force, shares[i]!);
+    },
+    shares.length,
+  );
+  return shares.map((share, i) => ({
+    value: forceAt(prepared, state, force, share),
+    plusMinus: doubtAt(i, slopes),
+  }));
 }
 
 /**
@@ -138,17 +185,23 @@ function readForce(stands: ForkStands, force: ForkForce, share: number): ForkSte
  * stroke from the rest that it is about. Null where that has none.
  */
 export function openForce(
-  { alone, about }: ForkStands,
+  stands: ForkStands,
   force: ForkForce,
   share: number,
 ): ReturnType<typeof readAt> | null {
-  const standing = force === 'airQuick' ? (about?.standing ?? null) : alone;
+  const standing = standingFor(stands, force);
   if (standing === null) return null;
-  return readAt(standing, ({ machine }, state) => {
-    const { struts, strokeMax } = machine.front;
-    const settled = force === 'airQuick' ? strokeAtRest(machine, state) : 0;
-    return sumOver(struts, forces[force], share * strokeMax, settled);
-  });
+  return readAt(standing, (prepared, state) => forceAt(prepared, state, force, share));
+}
+
+function standingFor({ alone, about }: ForkStands, force: ForkForce): Standing | null {
+  return force === 'airQuick' ? (about?.standing ?? null) : alone;
+}
+
+function forceAt({ machine }: Prepared, state: ArrayLike<number>, force: ForkForce, share: number): number {
+  const { struts, strokeMax } = machine.front;
+  const settled = force === 'airQuick' ? strokeAtRest(machine, state) : 0;
+  return sumOver(struts, forces[force], share * strokeMax, settled);
 }
 
 function strokeAtRest({ front, geometry }: MachineSI, state: ArrayLike<number>): number {
