@@ -17,6 +17,8 @@ export const origins = [
   'catalogue',
   'told',
   'memory',
+  /** Of machines of that kind: nobody has read it on this one. */
+  'usual',
 ] as const;
 
 const origin = z.enum(origins).register(descriptions, { id: 'origin' });

@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
 import { type JobPlan, planJob } from '../path.ts';
+import { resultJson } from '../result/result.ts';
 import { tourerWith } from '../testing/tourerJob.ts';
 import { narrowingWords } from '../words/assumed.ts';
 import { collarFault, type FirstEntries } from './entries.ts';
@@ -112,12 +113,33 @@ describe('What eight entries do not tell', () => {
   test('is told in the note of the job, each with its ± and its reason', () => {
     const { note, machine } = firstJob(entries, 'first');
     // 0.85 of 463 lb.
-    expect(machine.weighing.front).toEqual({ value: 394, unit: 'lb', plusMinus: { value: 14, unit: '%' } });
+    expect(machine.weighing.front).toEqual({
+      value: 394,
+      unit: 'lb',
+      plusMinus: { value: 14, unit: '%' },
+      origin: 'usual',
+    });
     for (const said of ['2.2 ± 0.5', usual.ratio[1].why, '0.85 ± 14 %', usual.frontOfRear.why]) {
       expect(note).toContain(said);
     }
     expect(note).toContain('How often each load is ridden was not asked');
     expect(firstJob({ ...entries, passenger: null }, 'first').note).not.toContain('How often');
+  });
+
+  test('stands among what is assumed, since nobody has read it on the machine', () => {
+    const assumedValues = (job: JobDocument): readonly string[] =>
+      resultJson(planOf(job)).assumptions.flatMap(({ path, assumed }) => (assumed === 'value' ? [path] : []));
+    const [collarNow, collarMost] = [q<'length'>(0.5, 'in'), q<'length'>(1, 'in')];
+    expect(assumedValues(firstJob(entries, 'first'))).toEqual(
+      expect.arrayContaining([
+        'machine.weighing.front',
+        'machine.rear.travel.ratio',
+        'setups.asFound.rear.single.at.preload',
+      ]),
+    );
+    expect(assumedValues(firstJob({ ...entries, collarNow, collarMost }, 'first'))).toContain(
+      'machine.rear.shock.adjuster.lead',
+    );
   });
 
   test('is the preload of a shock without a collar, the thread of one with it', () => {

@@ -2,7 +2,7 @@ import { type JobDocument, jobFormat, jobVersion } from '@sagwright/records/sche
 import type { Adjuster, Setting } from '@sagwright/records/schema/adjusters';
 import type { Place } from '@sagwright/records/schema/machine';
 import type { Quantity } from '@sagwright/records/schema/quantity';
-import { asQuantity } from '../inputs/assumptions.ts';
+import { type Assumption, asQuantity } from '../inputs/assumptions.ts';
 import { firstNote as noteOf, firstParts as words } from '../words/english/first.ts';
 import type { FirstEntries } from './entries.ts';
 import { usual, usualSaid } from './usual.ts';
@@ -14,7 +14,7 @@ import { usual, usualSaid } from './usual.ts';
  */
 export function firstJob(entries: FirstEntries, name: string): JobDocument {
   const { rear, shocks, rate } = entries;
-  const ratio = asQuantity(usual.ratio[shocks]) as Quantity<'leverage'>;
+  const ratio = usualQuantity(usual.ratio[shocks]) as Quantity<'leverage'>;
   const { adjuster, at } = adjusterOf(entries);
   const side = { spring: 'fitted', at };
   const loadCases = loadsOf(entries);
@@ -41,7 +41,12 @@ export function firstJob(entries: FirstEntries, name: string): JobDocument {
 
 function frontFrom({ value, unit }: Quantity<'mass'>): Quantity<'mass'> {
   const { share, plusMinus } = usual.frontOfRear;
-  return { value: Number((share * value).toPrecision(3)), unit, plusMinus };
+  return { value: Number((share * value).toPrecision(3)), unit, plusMinus, origin: 'usual' };
+}
+
+/** A usual figure as it stands in the job: told as such, so that the plan lists it with what is assumed. */
+function usualQuantity(figure: Assumption): Quantity {
+  return { ...asQuantity(figure), origin: 'usual' };
 }
 
 function adjusterOf({ collarNow, collarMost }: FirstEntries): {
@@ -49,12 +54,15 @@ function adjusterOf({ collarNow, collarMost }: FirstEntries): {
   readonly at: Setting;
 } {
   if (collarNow === null || collarMost === null) {
-    return { adjuster: { kind: 'none' }, at: { preload: asQuantity(usual.preload) as Quantity<'length'> } };
+    return {
+      adjuster: { kind: 'none' },
+      at: { preload: usualQuantity(usual.preload) as Quantity<'length'> },
+    };
   }
   return {
     adjuster: {
       kind: 'collar',
-      lead: asQuantity(usual.lead) as Quantity<'length'>,
+      lead: usualQuantity(usual.lead) as Quantity<'length'>,
       between: words.between,
       and: words.and,
       reading: 'grows with preload',

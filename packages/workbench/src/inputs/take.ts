@@ -17,7 +17,7 @@ export interface UsedFigure {
   readonly origin: Origin | 'assumed' | 'not said';
   /** Where the ± comes from: typed, the default of that kind of reading, or the assumption. */
   readonly width: 'typed' | 'default' | 'assumed';
-  /** Why it is assumed, and as what. */
+  /** Why it is assumed, and as what; also of a usual figure that stands in the job. */
   readonly assumed: { readonly unit: Unit; readonly why: string } | null;
 }
 
@@ -103,6 +103,9 @@ export function noting(take: Take, taken: Set<string>): Take {
   };
 }
 
+/** Why a figure of the job counts as assumed that stands in it: the schema asks for it, and nobody has read it. */
+const USUAL = "a usual figure, not read on this machine; the job's note tells where it comes from";
+
 /** The ± that was typed with a figure, in SI; null where none was. */
 export function halfWidthTyped(typed: Quantity): number | null {
   return typed.plusMinus === undefined ? null : widthInSI(typed.plusMinus, siOf(typed));
@@ -123,7 +126,7 @@ function typedFigure(path: string, typed: Quantity, kind: ReadingKind): UsedFigu
     typed,
     origin: typed.origin ?? 'not said',
     width: typed.plusMinus === undefined ? 'default' : 'typed',
-    assumed: null,
+    assumed: typed.origin === 'usual' ? { unit: typed.unit, why: USUAL } : null,
   };
 }
 

@@ -11,7 +11,7 @@ export function assumptionsOf(planned: JobPlan): readonly AssumptionDocument[] {
   const rear = effectsOn(planned, 'rear');
   const front = effectsOn(planned, 'front');
   return [...planned.inputs.figures.values()]
-    .filter((figure) => figure.width !== 'typed')
+    .filter((figure) => figure.width !== 'typed' || figure.assumed !== null)
     .map((figure) => assumption(figure, rear, front))
     .sort((a, b) => weight(b) - weight(a));
 }
@@ -26,7 +26,7 @@ function assumption(
     of === null ? null : (of.get(path) ?? 0);
   return {
     path,
-    assumed: typed === null ? 'value' : 'plusMinus',
+    assumed: typed === null || assumed !== null ? 'value' : 'plusMinus',
     dimension,
     value,
     plusMinus: halfWidth,

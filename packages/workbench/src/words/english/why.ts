@@ -231,6 +231,7 @@ export const origins: { readonly [O in UsedFigure['origin']]: string } = {
   catalogue: 'catalogue',
   told: 'told',
   memory: 'memory',
+  usual: 'usual figure',
   assumed: 'assumed',
   'not said': 'not said',
 };
