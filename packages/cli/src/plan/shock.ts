@@ -1,5 +1,5 @@
 import { rubberSentences } from '@sagwright/workbench/rubber/words';
-import { lengthAdjusterWords } from '@sagwright/workbench/shock/words';
+import { gasWords, lengthAdjusterWords } from '@sagwright/workbench/shock/words';
 import { shock as say } from '@sagwright/workbench/words/english/shock';
 import { wrap } from '../terminal/text.ts';
 import { heading, type Page } from './page.ts';
@@ -8,6 +8,7 @@ import { heading, type Page } from './page.ts';
 export function shockLines(page: Page): readonly string[] {
   const { rubber } = page.result.rear;
   const sentences = [
+    ...(page.full ? [gasWords(page.planned, page.units)] : []),
     ...lengthAdjusterWords(page.planned, page.units),
     ...(rubber === null || !page.full ? [] : rubberSentences(page.planned, rubber, page.units)),
   ];

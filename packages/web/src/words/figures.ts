@@ -132,7 +132,16 @@ export const struts = {
   stroke: 'Stroke',
   length: 'Eye to eye, fully out',
   friction: { rear: 'Friction of each shock', front: 'Friction, both legs' },
+  build: 'The damper is',
+  builds: {
+    'not said': 'not known',
+    'mono-tube': 'a mono-tube, gas behind its piston',
+    'mono-tube with reservoir': 'a mono-tube with a reservoir',
+    'twin-tube': 'a twin-tube, with little gas or none',
+  },
   lengthAdjuster: 'Length adjuster',
+  addLengthAdjuster: 'Add: its length can be set, or another was chosen',
+  addAir: 'Add: air that is set by its pressure',
   airOfShock: 'Air of the shock',
   airFigures: {
     diameter: 'Pushes on, across',

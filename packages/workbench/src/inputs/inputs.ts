@@ -24,6 +24,7 @@ import { type RaisedHeight, raisedHeight } from './massCentre.ts';
 import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
 import { pressureRange } from './shockAir.ts';
+import { shockGasFigures } from './shockGas.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 import { tapedPlacesOf } from './tapedPlaces.ts';
@@ -107,7 +108,7 @@ export function inputsOf(job: JobDocument): InputsResult {
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
   const limits = limitReadings(desk);
-  const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk) };
+  const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk), gas: shockGasFigures(desk) };
   const massCentre = raisedHeight(desk);
   return {
     ok: true,

@@ -6,6 +6,14 @@ import type { Contribution } from '@sagwright/model/uncertainty/spread';
 export interface ShockDocument {
   /** Null where the job knows of none. */
   readonly lengthAdjuster: LengthAdjusterDocument | null;
+  /** Null where it is known to have none. */
+  readonly gas: GasDocument | null;
+}
+
+/** With what force the gas of each damper pushes its shaft out [N], settled: fully out, and at full stroke. */
+export interface GasDocument {
+  readonly fullyOut: Figure;
+  readonly fullStroke: Figure;
 }
 
 /** The pressure that answers a load, as a gauge reads it [Pa], with the spring of its cell; a collar stays where it was found. */

@@ -19,6 +19,14 @@ export function lengthAdjusterWords(planned: JobPlan, units: Units): readonly st
   ];
 }
 
+/** What its gas bears, in a sentence. */
+export function gasWords({ inputs, job }: JobPlan, units: Units): string {
+  const { gas } = inputs.shock;
+  if (gas === null) return say.noGas;
+  const force = (figure: Figure): string => formatFigure(figure, 'force', units);
+  return say.gas(force(gas.fullyOut), force(gas.fullStroke), job.machine.rear.shock.gas === undefined);
+}
+
 function longerWords(planned: JobPlan, { longer }: LengthAdjusterDocument, units: Units): string {
   if (longer === null) return say.longerUnknown;
   const end = endWords(planned, longer);

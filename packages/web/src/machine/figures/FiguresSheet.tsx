@@ -4,11 +4,11 @@ import { jobOf, useTable } from '../../app/useJob.ts';
 import { figures as words } from '../../words/figures.ts';
 import { SheetFrame } from '../SheetFrame.tsx';
 import type { MachineSheet, OpenSheet } from '../sheets.ts';
-import { FigureField } from './FigureField.tsx';
 import { FoundFork } from './FoundFork.tsx';
 import { figureFor, figureGroups, groupToAddIn } from './groups.ts';
 import { NewPoint } from './NewPoint.tsx';
 import { NewSpring } from './NewSpring.tsx';
+import { PartFields } from './PartFields.tsx';
 import { RaisedWheel } from './RaisedWheel.tsx';
 import './figuresSheet.css';
 
@@ -65,15 +65,13 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
         ))}
       </nav>
       <div className="figures-body" ref={body}>
-        {group.parts.map(({ title, figures }) => (
-          <section key={figures[0]?.path ?? title} className="sheet-part">
-            {title !== null && <h3>{title}</h3>}
-            <div className="sheet-fields">
-              {figures.map((figure) => (
-                <FigureField key={figure.path} figure={figure} view={view} />
-              ))}
-            </div>
-          </section>
+        {group.parts.map((part) => (
+          <PartFields
+            key={part.figures[0]?.path ?? part.title}
+            part={part}
+            view={view}
+            isAsked={wanted !== null && part.figures.includes(wanted.figure)}
+          />
         ))}
         {group.id === 'rear' && (travel.kind === 'direct' || travel.kind === 'linkage') && (
           <Suspense>

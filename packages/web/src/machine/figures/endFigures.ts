@@ -9,7 +9,7 @@ import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
 import { drivePart, earlierPart, pointFigures, tapeParts, travelColumns } from './pointFigures.ts';
 import { rubberPart } from './rubberFigures.ts';
-import { airFigures, lengthAdjusterFigures } from './shockFigures.ts';
+import { airOfShockPart, buildFigure, lengthAdjusterPart } from './shockFigures.ts';
 
 const SHOCK = 'machine.rear.shock';
 const FORK = 'machine.front.fork';
@@ -29,13 +29,14 @@ export function rearGroup(job: JobDocument): FigureGroup {
         title: words.rear,
         figures: [
           countOf(job),
+          buildFigure(shock.build),
           quantity(`${SHOCK}.stroke`, words.stroke, 'stroke', 'stroke'),
           quantity(`${SHOCK}.length`, words.length, 'shockLength', 'tape'),
           quantity(`${SHOCK}.friction`, words.friction.rear, 'friction', 'friction'),
         ],
       },
-      { title: words.airOfShock, figures: airFigures() },
-      { title: words.lengthAdjuster, figures: lengthAdjusterFigures() },
+      airOfShockPart(shock.air),
+      lengthAdjusterPart(shock.lengthAdjuster, job.choice?.shockLength),
       gasPart(shock.gas),
       ...rubberAndTopOut(SHOCK, shock),
       { title: adjusters.title, figures: adjusterFigures(`${SHOCK}.adjuster`, shock.adjuster) },

@@ -61,6 +61,8 @@ export interface FigureGroup {
 
 export interface FigurePart {
   readonly title: string | null;
+  /** Of a part that the job has nothing of: the key that unfolds it. */
+  readonly add?: string;
   readonly figures: readonly Figure[];
 }
 

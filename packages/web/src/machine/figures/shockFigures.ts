@@ -1,11 +1,46 @@
+import type { Shock } from '@sagwright/records/schema/struts';
+import { write } from '../../job/edits.ts';
 import { struts as words } from '../../words/figures.ts';
-import { type Figure, quantity, together } from './figure.ts';
+import { type Figure, type FigurePart, quantity, together } from './figure.ts';
 
 const SHOCK = 'machine.rear.shock';
 const ADJUSTER = `${SHOCK}.lengthAdjuster`;
 
+/** How the damper is built: it tells what its gas is taken to be where nobody read it. */
+export function buildFigure(build: Shock['build']): Figure {
+  const path = `${SHOCK}.build`;
+  return {
+    kind: 'choice',
+    path,
+    label: words.build,
+    value: build ?? NOT_SAID,
+    choices: Object.entries(words.builds).map(([value, word]) => ({ value, word })),
+    change: (document, value) => [write(document, path.split('.'), value === NOT_SAID ? undefined : value)],
+  };
+}
+
+const NOT_SAID = 'not said';
+
+/** Air that is set by its pressure; folded where the job has none. */
+export function airOfShockPart(air: unknown): FigurePart {
+  return {
+    title: words.airOfShock,
+    figures: airFigures(),
+    ...(air === undefined && { add: words.addAir }),
+  };
+}
+
+/** The shock's own length: folded where it cannot be set, as far as the job knows, and no other was chosen. */
+export function lengthAdjusterPart(adjuster: unknown, chosen: unknown): FigurePart {
+  return {
+    title: words.lengthAdjuster,
+    figures: lengthAdjusterFigures(),
+    ...(adjuster === undefined && chosen === undefined && { add: words.addLengthAdjuster }),
+  };
+}
+
 /** How far the shock's own length can be set, and what tells it. */
-export function lengthAdjusterFigures(): readonly Figure[] {
+function lengthAdjusterFigures(): readonly Figure[] {
   const say = words.lengthFigures;
   const thread = together(
     `${ADJUSTER}.thread`,
@@ -42,7 +77,7 @@ export function lengthAdjusterFigures(): readonly Figure[] {
 }
 
 /** The air of an air-assisted shock. */
-export function airFigures(): readonly Figure[] {
+function airFigures(): readonly Figure[] {
   const say = words.airFigures;
   return together(
     `${SHOCK}.air`,

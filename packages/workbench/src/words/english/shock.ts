@@ -3,7 +3,10 @@ import type { ThreadEnd } from '@sagwright/model/limits/threadLeft';
 /** The rear shock by itself, in sentences; figures arrive formatted. */
 export const shock = {
   title: 'REAR SHOCK',
-  titleWords: 'its length adjuster, its bump rubber',
+  titleWords: 'its gas, its length adjuster, its bump rubber',
+  gas: (fullyOut: string, fullStroke: string, assumed: boolean) =>
+    `Its gas${assumed ? ', as assumed,' : ''} pushes the shaft out with ${fullyOut} fully out, ${fullStroke} at full stroke: it bears so much of the load without any spring.`,
+  noGas: 'It holds no gas that pushes its shaft out.',
   turns: (turns: string, length: string) => `${turns} turns, ${length}`,
   /** What ends it, before the words of what is left. */
   ends: {
