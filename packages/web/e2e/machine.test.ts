@@ -42,16 +42,31 @@ test('what is put on, made heavier, moved and taken off moves the scales as it m
   await context.close();
 });
 
-test('a limit that nobody read leads to its field and is checked once it stands there', async () => {
-  const { context, page } = await firstLoad();
-  const needed = page.getByText(/^Not checked, figure needed: load index of the front tyre/);
-  await needed.waitFor();
-  await page.getByRole('button', { name: 'Add figure' }).first().click();
+test('what a limit lacks leads to its field, and the limit is checked once all of it stands there', async () => {
+  const { context, page, errors } = await firstLoad();
+  const row = page.locator('[data-limit="front-tyre"]');
+  const needed = row.getByRole('button', { name: /^Add figure: / });
+  await row.getByText('Not checked, figure needed').waitFor();
+  expect(await needed.count()).toBe(3);
+  const load = page.locator('.stand-line-load');
+  await needed.first().click();
   await page.locator('[id="machine.front.tyre.loadIndex"] input:focus').waitFor();
   await page.keyboard.type('66'); // 300 kg (ETRTO load indices)
   await page.keyboard.press('Enter');
-  await page.getByText(/front tyre: .* of 300/).waitFor();
+  for (const field of ['pressure', 'placardPressure']) {
+    await load.click();
+    await expect.poll(() => needed.count()).toBe(field === 'pressure' ? 2 : 1);
+    await needed.first().click();
+    await page.locator(`[id="machine.front.tyre.${field}"]`).waitFor();
+    await page.locator('.keypad-sheet').waitFor();
+    await page.keyboard.type('2.5');
+    await page.keyboard.press('Enter');
+  }
+  await load.click();
+  await row.getByText(/^passed, .*kg left/).waitFor();
   expect(await needed.count()).toBe(0);
+  await page.getByText(/^At ".*", a person of .*kg, until/).waitFor();
+  expect(errors).toEqual([]);
   await context.close();
 });
 

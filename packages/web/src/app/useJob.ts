@@ -33,6 +33,8 @@ export interface Table {
   readonly fork: PlanClient['fork'];
   readonly rear: PlanClient['rear'];
   readonly stance: PlanClient['stance'];
+  /** Every limit of the job, and the room that a load leaves. */
+  readonly limits: PlanClient['limits'];
 }
 
 export type Behind = 'nothing' | 'others' | 'all';
@@ -114,8 +116,8 @@ export function usePlannedJob(
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
   return useMemo(() => {
-    const { open, fork, rear, stance } = client;
-    return { store, state, view, problems, behind, open, fork, rear, stance };
+    const { open, fork, rear, stance, limits } = client;
+    return { store, state, view, problems, behind, open, fork, rear, stance, limits };
   }, [store, state, view, problems, behind, client]);
 }
 

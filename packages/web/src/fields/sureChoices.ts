@@ -34,7 +34,9 @@ export function sureChoices(
   reading: ReadingKind | undefined,
   origin: Origin | undefined,
 ): readonly SureChoice[] {
-  const usual = reading === undefined ? usualWidths[dimension] : defaultWidth(reading, origin);
+  const known = reading === undefined ? null : defaultWidth(reading, origin);
+  // What is taken as it stands has no ± of its own to halve and to double: what is typed beside it is a reading's.
+  const usual = known === null || known.value === 0 ? usualWidths[dimension] : known;
   if (usual.unit === '%') return around(usual.value, '%');
   return around(differenceFromSI(differenceToSI(usual.value, usual.unit), unit), unit);
 }

@@ -4,7 +4,8 @@ import { defaultWidth } from '@sagwright/workbench/inputs/widths';
 import type { AssumedFigure, PageView } from '@sagwright/workbench/page/shapes';
 import { jobOf, useTable } from '../app/useJob.ts';
 import { writeFigure } from '../job/figures.ts';
-import { limits, fuel as words } from '../words/machine.ts';
+import { addFigure } from '../words/fields.ts';
+import { fuel as words } from '../words/machine.ts';
 import { assumedAt } from './assumedAt.ts';
 import { SteppedFigure } from './SteppedFigure.tsx';
 import type { OpenSheet } from './sheets.ts';
@@ -33,7 +34,7 @@ export function FuelFields({ view, load, onSheet }: FuelFieldsProps) {
           className="key"
           onClick={() => onSheet({ kind: 'figures', path: 'machine.tank.capacity' })}
         >
-          {limits.addFigure}
+          {addFigure}
         </button>
       </div>
     );

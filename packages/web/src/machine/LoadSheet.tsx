@@ -5,7 +5,7 @@ import { TextField } from '../fields/TextField.tsx';
 import { write } from '../job/edits.ts';
 import { loads as loadWords, load as words } from '../words/machine.ts';
 import { FuelFields } from './FuelFields.tsx';
-import { LimitList } from './LimitList.tsx';
+import LimitList from './LimitList.tsx';
 import { LoadKeys } from './LoadKeys.tsx';
 import { ScaleFields } from './ScaleFields.tsx';
 import { ScalesInstead } from './ScalesInstead.tsx';
@@ -24,6 +24,7 @@ export default function LoadSheet({ view, load, onChoose, onSheet }: SheetProps)
     return (
       <SheetFrame title={loadWords.alone} note={words.aloneNote} onClose={onClose}>
         <LoadKeys load={load} onChoose={onChoose} onSheet={onSheet} />
+        {stays && <LimitList load={load} onSheet={onSheet} />}
       </SheetFrame>
     );
   }

@@ -1,11 +1,19 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
-import { type ReactNode, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
+import {
+  lazy,
+  type ReactNode,
+  Suspense,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useRef,
+  useState,
+} from 'react';
 import { isPageNarrow, usePageWide } from '../app/pageWidth.ts';
 import { Announce } from './Announce.tsx';
 
 import { type LadderShown, Ladders } from './Ladders.tsx';
-import { LimitList } from './LimitList.tsx';
 import { LoadStrip } from './LoadStrip.tsx';
 import { Narrowing } from './Narrowing.tsx';
 import { Picture } from './Picture.tsx';
@@ -26,6 +34,8 @@ interface MachineTabProps {
   /** What stands beside the machine on a wide page, as long as no sheet lies open; null: the load that is looked at. */
   readonly beside: ReactNode;
 }
+
+const LimitList = lazy(() => import('./LimitList.tsx'));
 
 const LOAD: MachineSheet = { kind: 'load' };
 
@@ -75,7 +85,11 @@ export function MachineTab(props: MachineTabProps) {
       />
       <Narrowing view={view} onSheet={onSheet} />
       <Announce view={view} load={load.id} shown={shown} />
-      {!wide && load.id !== null && <LimitList load={load} onSheet={onSheet} />}
+      {!wide && (
+        <Suspense>
+          <LimitList load={load} onSheet={onSheet} />
+        </Suspense>
+      )}
     </div>
   );
 }

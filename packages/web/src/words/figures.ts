@@ -65,7 +65,7 @@ export const tyres = {
   loadIndex: 'Load index',
   index: 'on its wall',
   capacity: 'May bear at its pressure',
-  pressure: 'Pressure on the placard',
+  pressure: 'Pressure, cold, as read',
   radius: 'Axle to ground, unloaded',
   rate: 'Rate of the tyre',
 } as const;

@@ -1,3 +1,6 @@
+import type { Clearance } from '@sagwright/records/schema/limits';
+import type { Tyre } from '@sagwright/records/schema/machine';
+
 /** Words of the figures that limits are held against. English. */
 export const limitFigures = {
   group: 'Limits',
@@ -7,6 +10,10 @@ export const limitFigures = {
   tyre: { rear: 'Rear tyre', front: 'Front tyre' },
   placardPressure: 'Pressure on the placard',
   mostPressure: 'Most pressure on its wall',
+  speedSymbol: 'Speed symbol, after the load index',
+  state: 'Tread and date',
+  states: { sound: 'sound', worn: 'worn', aged: 'aged' } satisfies Record<NonNullable<Tyre['state']>, string>,
+  notRead: 'not read',
   byPressure: "Maker's table",
   pressure: 'pressure',
   capacity: 'bears',
@@ -15,4 +22,31 @@ export const limitFigures = {
   travel: 'wheel travel',
   gap: 'room',
   keep: 'Room to keep',
+  addClearance: 'Room read near full bump',
+  kind: 'Between',
+  kinds: {
+    'tyre and guard': 'tyre and guard',
+    'belt or chain': 'belt or chain and what it passes',
+    exhaust: 'exhaust and what comes down on it',
+    bags: 'bags and what comes up to them',
+    hose: 'a hose and what may pinch it',
+    other: 'something else',
+  } satisfies Record<Clearance['kind'], string>,
+  readAt: 'At this wheel travel, from fully out',
+  gapRead: 'Room there',
+  end: 'End',
+  ends: { rear: 'rear', front: 'front' },
+  add: 'Add it',
+  added: (name: string) => `added: ${name}`,
+  remove: (name: string) => `Remove ${name}`,
+  removed: (name: string) => `removed: ${name}`,
+  addKnob: "A damper's knob with clicks",
+  knobName: 'What it is called',
+  knob: 'rebound',
+  clicks: {
+    count: 'All its clicks',
+    at: 'Stands at, out from closed',
+    base: 'Maker starts at, out from closed',
+    unit: 'clicks',
+  },
 } as const;

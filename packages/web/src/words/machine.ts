@@ -1,5 +1,4 @@
 import type { Place } from '@sagwright/records/schema/machine';
-import type { LimitView } from '@sagwright/workbench/page/shapes';
 
 /** Every word of the Machine tab. English; figures go in as text. */
 export const picture = {
@@ -69,17 +68,6 @@ export const sheetKeys = {
   stance: 'How it stands',
   alone: 'Machine alone',
   load: (letter: string) => `Load ${letter}`,
-} as const;
-
-export const limits = {
-  title: 'Limits, at full tank',
-  addFigure: 'Add figure',
-  verdict: {
-    over: 'over its limit',
-    'within its ±': 'within its ±: weigh it',
-    within: 'within',
-    'not checked': '',
-  } satisfies Record<LimitView['verdict'], string>,
 } as const;
 
 export const narrowing = {

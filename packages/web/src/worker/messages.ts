@@ -3,6 +3,7 @@ import type { ForkQuestion } from '@sagwright/workbench/fork/whyFork';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
 import type { ForkView } from '@sagwright/workbench/page/forkView';
+import type { LimitListView } from '@sagwright/workbench/page/limitListView';
 import type { RearView } from '@sagwright/workbench/page/rearView';
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
 import type { StanceView } from '@sagwright/workbench/page/stanceView';
@@ -68,6 +69,20 @@ export interface AskStance {
   readonly load: string | null;
 }
 
+/** Every limit of the last plan's job, and the room that a load (null: the machine alone) leaves. */
+export interface AskLimits {
+  readonly kind: 'ask limits';
+  readonly id: number;
+  readonly load: string | null;
+}
+
+/** Null where there is no plan yet. */
+export interface LimitsTold {
+  readonly kind: 'limits told';
+  readonly id: number;
+  readonly limits: LimitListView | null;
+}
+
 /** In words, or a sentence that says why it cannot be told. */
 export interface StanceTold {
   readonly kind: 'stance told';
@@ -76,8 +91,8 @@ export interface StanceTold {
 }
 
 /** All that the page posts to the worker, and all that comes back. */
-export type ToWorker = Ask | Open | AskFork | AskRear | AskStance;
-export type FromWorker = Answer | Opened | ForkAnswer | RearAnswer | StanceTold;
+export type ToWorker = Ask | Open | AskFork | AskRear | AskStance | AskLimits;
+export type FromWorker = Answer | Opened | ForkAnswer | RearAnswer | StanceTold | LimitsTold;
 
 /** What the worker says: the load in sight first, then all that is to be shown; or why the job has no plan. */
 export type Answer =

@@ -5,6 +5,7 @@ import type {
   FigureQuestion,
   ForkAnswer,
   FromWorker,
+  LimitsTold,
   Opened,
   RearAnswer,
   StanceTold,
@@ -23,6 +24,8 @@ export interface PlanClient {
   readonly rear: (load: string | null) => Promise<RearAnswer['rear']>;
   /** How a load of it stands and steers. */
   readonly stance: (load: string | null) => Promise<StanceTold['stance']>;
+  /** Every limit of its job, and the room that a load leaves. */
+  readonly limits: (load: string | null) => Promise<LimitsTold['limits']>;
 }
 
 /** The part of a Worker that is used here. */
@@ -44,6 +47,7 @@ export function createPlanClient(
   const forks = new Map<number, (fork: ForkAnswer['fork']) => void>();
   const rears = new Map<number, (rear: RearAnswer['rear']) => void>();
   const stances = new Map<number, (stance: StanceTold['stance']) => void>();
+  const limits = new Map<number, (limits: LimitsTold['limits']) => void>();
   worker.onmessage = ({ data }) => {
     switch (data.kind) {
       case 'opened':
@@ -54,6 +58,8 @@ export function createPlanClient(
         return answerTo(rears, data.id, data.rear);
       case 'stance told':
         return answerTo(stances, data.id, data.stance);
+      case 'limits told':
+        return answerTo(limits, data.id, data.limits);
       default:
         return onAnswer(data);
     }
@@ -88,6 +94,12 @@ export function createPlanClient(
       const id = opening;
       worker.postMessage({ kind: 'ask stance', id, load });
       return new Promise((resolve) => stances.set(id, resolve));
+    },
+    limits: (load) => {
+      opening += 1;
+      const id = opening;
+      worker.postMessage({ kind: 'ask limits', id, load });
+      return new Promise((resolve) => limits.set(id, resolve));
     },
   };
 }

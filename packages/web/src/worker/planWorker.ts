@@ -63,6 +63,11 @@ export function createDesk(
           : (stanceDesk.stanceView(now.planned, message.load, now.units) ?? noRest);
       return say({ kind: 'stance told', id, stance });
     }
+    if (message.kind === 'ask limits') {
+      const { limitListView } = await import('@sagwright/workbench/page/limitListView');
+      const limits = now === null ? null : limitListView(now.planned, message.load, now.units);
+      return say({ kind: 'limits told', id, limits });
+    }
     const figure = now === null ? nothingPlanned : await opened(now.planned, message.question, now.units);
     say({ kind: 'opened', id, figure });
   };

@@ -9,22 +9,29 @@ import type { LimitRowDocument, RoomDocument } from './document.ts';
 
 /** One limit in a sentence: passed, failed, too close to call, or what must be read first. */
 export function limitRowWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
+  const said = say.row(limitRowName(planned, row), limitRowSaid(planned, row, units));
+  const note = limitRowNote(row);
+  return note === null ? said : say.noted(said, note);
+}
+
+/** The same without its name, and without what makes it less certain. */
+export function limitRowSaid(planned: JobPlan, row: LimitRowDocument, units: Units): string {
   const said = verdictWords(planned, row, units);
   const loads = row.leftOut.map(({ loadCase, why }) => say.leftOutLoad[why](loadName(planned.job, loadCase)));
-  const whole = loads.length === 0 ? said : say.leftOut(said, say.list(loads));
-  const notes = row.notes.map((note) => say.notes[note]);
-  return notes.length === 0 ? whole : say.noted(whole, say.list(notes));
+  return loads.length === 0 ? said : say.leftOut(said, say.list(loads));
+}
+
+/** What makes it less certain; null where nothing does. */
+export function limitRowNote({ notes }: LimitRowDocument): string | null {
+  return notes.length === 0 ? null : say.note(say.list(notes.map((note) => say.notes[note])));
 }
 
 function verdictWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
-  const name = rowName(planned, row);
-  if (row.verdict === 'not checked') {
-    return say.notChecked(name, say.list([...new Set(row.needs.map(({ what }) => say.needs[what]))]));
-  }
-  const margin = marginWords(row, units);
+  if (row.verdict === 'not checked')
+    return say.notChecked(say.list([...new Set(row.needs.map(({ what }) => say.needs[what]))]));
   const over = row.kind === 'preload' ? say.notReached : say.over;
   const verdicts = { within: say.passed, 'within its ±': say.close, over } as const;
-  const said = verdicts[row.verdict](name, margin);
+  const said = verdicts[row.verdict](marginWords(row, units));
   return row.loadCase === null ? say.alone(said) : say.withLoad(said, loadName(planned.job, row.loadCase));
 }
 
@@ -48,7 +55,8 @@ function exactly(figure: Figure, dimension: ShownDimension, units: Units): strin
     : formatFigure(figure, dimension, units);
 }
 
-function rowName({ job }: JobPlan, { kind, end, of }: LimitRowDocument): string {
+/** What a limit is of. */
+export function limitRowName({ job }: JobPlan, { kind, end, of }: LimitRowDocument): string {
   return say.names[kind](end ?? '', of === null ? '' : ownName(job, kind, of));
 }
 

@@ -121,15 +121,11 @@ export interface AttitudeView {
 }
 
 export interface LimitView {
-  readonly name: string;
   readonly load: string;
   /** A number in the unit of the page's masses. Null: not checked, figure needed. */
   readonly allowed: string | null;
   readonly verdict: 'within' | 'over' | 'within its ±' | 'not checked';
-  readonly text: string;
   readonly of: 'gross' | 'rear axle' | 'front axle' | 'rear tyre' | 'front tyre' | 'place';
-  /** Of the job's field that holds it. */
-  readonly path: string;
 }
 
 /** The machine's own figures for the side view [m, rad]; null where nobody read them. */

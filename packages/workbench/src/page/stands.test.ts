@@ -1,6 +1,7 @@
 import { parseJob } from '@sagwright/records/read';
 import { describe, expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
+import { limitRows } from '../limits/list.ts';
 import { type JobPlan, planJob } from '../path.ts';
 import { setField } from '../testing/setField.ts';
 import { tourerData, tourerWith } from '../testing/tourerJob.ts';
@@ -72,11 +73,16 @@ describe('A figure of how a load stands', () => {
 test('a limit that is not known is checked once a figure stands at its path', () => {
   const data = tourerData();
   setField(data, ['machine', 'limits'], {});
-  for (const load of pageView(planOf(jobOf(data)), units).loads) {
-    for (const { verdict, path } of load.limits) {
-      if (verdict !== 'not checked') continue;
-      setField(data, path.split('.'), path.endsWith('loadIndex') ? 80 : { value: 300, unit: 'kg' });
-    }
+  setField(data, ['machine', 'rear', 'tyre'], {});
+  const typed: Readonly<Record<string, unknown>> = {
+    'tyre capacity': 80,
+    pressure: { value: 2.6, unit: 'bar' },
+    'placard pressure': { value: 2.6, unit: 'bar' },
+  };
+  for (const { told } of limitRows(planOf(jobOf(data)))) {
+    const isLoad = told.kind === 'place' || told.dimension === 'mass';
+    for (const { what, path } of isLoad ? told.needs : [])
+      setField(data, path.split('.'), typed[what] ?? { value: 300, unit: 'kg' });
   }
   const limits = pageView(planOf(jobOf(data)), units).loads.flatMap((load) => load.limits);
   expect(limits.length).toBeGreaterThan(5);

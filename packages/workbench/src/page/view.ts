@@ -137,7 +137,7 @@ function loadView(
     planned: isSet
       ? drawnFrom(inputs.question, stand(set.stand, attitudeViews(posture, found, units)))
       : null,
-    limits: limitViews(planned, result.limits, units),
+    limits: limitViews(result.limits, units),
     refused: result.refused,
     messages: messageViews(planned, result, units),
   };

@@ -6,6 +6,7 @@ import { SheetFrame } from '../SheetFrame.tsx';
 import type { MachineSheet, OpenSheet } from '../sheets.ts';
 import { FoundFork } from './FoundFork.tsx';
 import { figureFor, figureGroups, groupToAddIn } from './groups.ts';
+import { NewLimits } from './NewLimits.tsx';
 import { NewPoint } from './NewPoint.tsx';
 import { NewSpring } from './NewSpring.tsx';
 import { PartFields } from './PartFields.tsx';
@@ -34,7 +35,8 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
   const { travel } = job.machine.rear;
   const groups = figureGroups(job);
   const wanted = path === null ? null : figureFor(groups, path);
-  const wantedGroup = wanted?.group ?? (path === null ? null : groupToAddIn(path));
+  const toAdd = path === null || wanted !== null ? null : groupToAddIn(path);
+  const wantedGroup = wanted?.group ?? toAdd?.group ?? null;
   const [shown, setShown] = useState(wantedGroup ?? groups[0]!.id);
   const [seen, setSeen] = useState(asked);
   const body = useRef<HTMLDivElement>(null);
@@ -43,7 +45,7 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
     if (wantedGroup !== null) setShown(wantedGroup);
   }
   const field = useRef<string | null>(null);
-  field.current = wanted?.figure.path ?? null;
+  field.current = wanted?.figure.path ?? toAdd?.field ?? null;
   useEffect(() => {
     if (asked.path !== null && field.current !== null) goTo(body.current, field.current);
   }, [asked]);
@@ -91,6 +93,7 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
         {group.id === 'found' && <FoundFork />}
         {group.id === 'springs' && <NewSpring />}
         {group.id === 'stance' && <NewPoint />}
+        {group.id === 'limits' && <NewLimits />}
         {group.id === 'scales' && <RaisedWheel />}
       </div>
     </SheetFrame>
@@ -100,7 +103,7 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
 /** Brings a field into sight; a figure that is needed is opened at once, since that is what one came for. */
 function goTo(body: HTMLElement | null, path: string): void {
   const field = body?.querySelector<HTMLElement>(`[id="${CSS.escape(path)}"]`);
-  const face = field?.querySelector<HTMLElement>('[data-field-face]');
+  const face = field?.querySelector<HTMLElement>('[data-field-face], button');
   field?.scrollIntoView({ block: 'center' });
   face?.focus({ preventScroll: true });
   if (field?.dataset.state === 'needed') face?.click();

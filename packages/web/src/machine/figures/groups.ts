@@ -47,10 +47,18 @@ export function figureFor(
   return best === null || inCommon(best.figure.path) < 2 ? null : best;
 }
 
-/** The group of what the job may not have yet, and which is added there; null where any other group does. */
-export function groupToAddIn(path: string): string | null {
-  return /^machine\.(?:points|beam)\b/.test(path) ? 'stance' : null;
+/** The group of what the job may not have yet, with the field where it is added; null where any other group does. */
+export function groupToAddIn(path: string): { readonly group: string; readonly field: string | null } | null {
+  const [, list] = /^machine\.(clearances|knobs|points|beam)\b/.exec(path) ?? [];
+  return list === undefined ? null : added[list as keyof typeof added];
 }
+
+const added = {
+  clearances: { group: 'limits', field: 'new-clearance.kind' },
+  knobs: { group: 'limits', field: 'new-knob.end' },
+  points: { group: 'stance', field: 'new-point.kind' },
+  beam: { group: 'stance', field: null },
+} as const;
 
 /** The fields of a path, the best first. Some assumptions stand in for a reading that has another name. */
 function readInstead(path: string): readonly string[] {

@@ -22,12 +22,13 @@ export const limitList = {
     'side stand': (_end: string, of: string) => `lean on the side stand${of === '' ? '' : `, ${of}`}`,
     clicks: (end: string, of: string) => `${end}, ${of}: clicks to the nearer end`,
   },
-  passed: (name: string, left: string) => `${name}: passed, ${left}`,
-  over: (name: string, by: string) => `${name}: FAILED by ${by}`,
-  close: (name: string, left: string) => `${name}: too close to call, ${left}`,
+  row: (name: string, said: string) => `${name}: ${said}`,
+  passed: (left: string) => `passed, ${left}`,
+  over: (by: string) => `FAILED by ${by}`,
+  close: (left: string) => `too close to call, ${left}`,
   left: (margin: string) => `${margin} left`,
   /** Where an adjuster's range does not get to what is wanted. */
-  notReached: (name: string, by: string) => `${name}: NOT REACHED, the wanted sag lies ${by} past it`,
+  notReached: (by: string) => `NOT REACHED, the wanted sag lies ${by} past it`,
   /** What is kept in hand is taken off already. */
   keptOff: {
     left: (margin: string, kept: string) => `${margin} left beyond the ${kept} kept in hand`,
@@ -42,10 +43,11 @@ export const limitList = {
   },
   withLoad: (said: string, load: string) => `${said}, with ${load}.`,
   alone: (said: string) => `${said}.`,
-  notChecked: (name: string, needs: string) => `${name}: not checked, figure needed: ${needs}.`,
+  notChecked: (needs: string) => `not checked, figure needed: ${needs}.`,
   clicks: (count: string) => `${count} clicks`,
   list: (parts: readonly string[]) => parts.join('; '),
-  noted: (said: string, notes: string) => `${said} Note: ${notes}.`,
+  note: (notes: string) => `Note: ${notes}.`,
+  noted: (said: string, note: string) => `${said} ${note}`,
   needs: {
     'gross rating': 'gross rating, on the plate or in the manual',
     'axle rating': 'axle rating, on the plate or in the manual',
