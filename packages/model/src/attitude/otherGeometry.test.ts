@@ -90,6 +90,36 @@ describe('a longer shock', () => {
     );
   });
 
+  test('on a drawn ratio that falls to 0 at an end is null before it gets there, and follows small steps until then', () => {
+    // Chords of 0.9, 0.4 and 0.005 end level, and read from the top down begin so: the end rule draws a slope of 0 there.
+    const ending = monotoneCubic([0, 0.04, 0.08, 0.1], [0, 0.036, 0.052, 0.0521]);
+    const beginning = monotoneCubic([0.02, 0.04, 0.08, 0.12], [0.0003, 0.0004, 0.02, 0.056]);
+    expect(ending.slope.at(-1)).toBe(0);
+    expect(beginning.slope[0]).toBe(0);
+    const machine = tourer();
+    let [moved, refused] = [0, 0];
+    for (const [curve, strokeMax, way] of [
+      [ending, 0.049, -1],
+      [beginning, 0.05, 1],
+    ] as const) {
+      for (let step = 1; step <= 60; step += 1) {
+        const rear = { ...machine.rear, kinematics: { kind: 'table' as const, curve, scale: 1 }, strokeMax };
+        const after = withShockLength({ ...machine, rear }, way * step * 1e-4);
+        if (after === null) {
+          refused += 1;
+          continue;
+        }
+        moved += 1;
+        for (const scale of [1 - 1e-5, 1 + 1e-5]) {
+          const kinematics = { ...after.rear.kinematics, scale } as typeof rear.kinematics;
+          expect(wheelTravelAt({ ...after.rear, kinematics }, 0, strokeMax)).toBeGreaterThan(0);
+        }
+      }
+    }
+    expect(moved).toBeGreaterThan(5);
+    expect(refused).toBeGreaterThan(5);
+  });
+
   test('that no arm or ratio reaches is null', () => {
     const machine = tourer();
     const falling = { kind: 'quadratic' as const, slope: 0.95, bend: -4 };

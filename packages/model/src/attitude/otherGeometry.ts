@@ -1,4 +1,11 @@
-import { type KinematicsSI, strokeLimit, travelAtStroke, travelOnCubic } from '../rear/kinematics.ts';
+import {
+  type KinematicsSI,
+  strokeAt,
+  strokeLimit,
+  travelAtStroke,
+  travelOnCubic,
+} from '../rear/kinematics.ts';
+import { LEAST_RATIO } from '../rear/riseAtStroke.ts';
 import { surveyRear } from '../rear/survey.ts';
 import { axleHeightOf, referenceTravelOf, swingarmOf } from '../rear/wheelMotion.ts';
 import type { EndSI, MachineSI } from '../statics/machine.ts';
@@ -60,7 +67,7 @@ function longerShock(rear: EndSI, change: number): EndSI | null {
       const further = furtherOut(kinematics, change);
       if (further === null) return null;
       const shifted = { ...rear, kinematics: shiftedBy(kinematics, further, change) };
-      if (!(strokeLimit(shifted.kinematics) > rear.strokeMax)) return null;
+      if (!makesItsStroke(shifted.kinematics, rear.strokeMax)) return null;
       return { ...shifted, referenceTravel: rear.referenceTravel + further };
     }
   }
@@ -81,11 +88,25 @@ function furtherOut(kinematics: Told, change: number): number | null {
   }
   if (kinematics.kind === 'table') {
     const { x, y, slope } = kinematics.curve;
-    const span = x.at(-1)! - x[0]!;
-    if (change > 0 && !(change / kinematics.scale - y[0]! < slope[0]! * span)) return null;
-    if (change < 0 && !(-change < strokeLimit(kinematics))) return null;
+    const before = y[0]! + change / kinematics.scale;
+    // Straight on below its first row, and no further than it spans: a curve that begins level goes nowhere there.
+    if (before > 0 && !(before < slope[0]! * (x.at(-1)! - x[0]!))) return null;
+    if (before <= 0 && !(-change < HAIR * strokeLimit(kinematics))) return null;
   }
   return -travelAtStroke(kinematics, 0, -change);
+}
+
+/** A hair less than the stroke at which a ratio runs out: so that the small steps by which doubts are followed have an answer too. */
+const HAIR = 0.999;
+
+/** Whether a ratio lets the shock make its whole stroke, and moves it at both ends. */
+function makesItsStroke(kinematics: Told, strokeMax: number): boolean {
+  if (!(strokeMax < HAIR * strokeLimit(kinematics))) return false;
+  const at = { stroke: 0, motionRatio: 0, ratioSlope: 0 };
+  return [0, travelAtStroke(kinematics, 0, strokeMax)].every((travel) => {
+    strokeAt(kinematics, 0, travel, at);
+    return at.motionRatio > LEAST_RATIO;
+  });
 }
 
 /** The same ratio, counted from a stop that lies `further` [m] of wheel travel further out, `change` [m] of stroke. */
