@@ -10,7 +10,7 @@ import { type EndSI, GRAVITY, type MachineSI } from './machine.ts';
 import { prepare } from './prepared.ts';
 import { restFrom, restOf } from './rest.ts';
 import { type Settled, settle, startState } from './settle.ts';
-import { standsElsewhere } from './severalRests.ts';
+import { otherRests, standsElsewhere } from './severalRests.ts';
 
 /**
  * The level machine with a rear ratio that falls from 0.8 to 0.1 over 150 mm, MR = 0.8 − 14/3 z, s = 0.8 z − 7/3 z²
@@ -90,6 +90,41 @@ describe('a falling ratio with much preload', () => {
     const edge = root((travel) => pushAt(prepared, travel), 0.055, 0.149, 1e-13);
     const end = releasedAt(prepared, edge);
     expect(Math.min(...travels.map((travel) => Math.abs(end - travel)))).toBeLessThan(1e-9);
+  });
+});
+
+describe('a rest that only just holds', () => {
+  const withPreload = (preload: number): MachineSI => {
+    const machine = fallingRatio();
+    // Metal at 148 mm: 0.8 · 148 − 7/3 · 0.148 · 148 mm of stroke.
+    const strokeMax = 0.8 * 0.148 - (7 / 3) * 0.148 ** 2;
+    return { ...machine, rear: { ...machine.rear, strokeMax, struts: [plainStrut(32_000, preload)] } };
+  };
+  /** Travels in steps of 0.05 mm at which the held wheel is pushed out, and the most of that push. */
+  const pushes = (machine: MachineSI): readonly (readonly [travel: number, push: number])[] => {
+    const prepared = prepare(machine);
+    return Array.from({ length: 1000 }, (_, i) => 0.03 + 5e-5 * i).map((travel) => [
+      travel,
+      pushAt(prepared, travel),
+    ]);
+  };
+  const most = (preload: number): number => Math.max(...pushes(withPreload(preload)).map(([, push]) => push));
+
+  test('is found though the wheel is pushed out over less than a sixty-fourth of the travel', () => {
+    const least = root((preload) => most(preload) - 0.005, 0.01, 0.03, 1e-9);
+    const machine = withPreload(least);
+    const out = pushes(machine).filter(([, push]) => push > 0);
+    const [first, last] = [out[0]![0], out.at(-1)![0]];
+    expect(last - first).toBeLessThan(0.148 / 64);
+    const places = Array.from({ length: 65 }, (_, i) => (0.148 * i) / 64);
+    expect(places.filter((place) => place > first - 5e-5 && place < last + 5e-5)).toEqual([]);
+    // Looked for from the metal, where the other rest is.
+    const prepared = prepare(machine);
+    const state = heldAt(prepared, 0.148);
+    const [other] = otherRests(prepared, state);
+    const travels = [state[REAR_TRAVEL]!, other?.rearTravel ?? Number.NaN].sort((x, y) => x - y);
+    expect(Math.abs(travels[0]! - first)).toBeLessThan(1e-4);
+    expect(travels[1]).toBeCloseTo(0.148, 9);
   });
 });
 

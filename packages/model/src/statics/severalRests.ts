@@ -8,6 +8,9 @@ import { type Settled, settle, standsOnBoth, startState } from './settle.ts';
 
 /** Places looked at along the travel when a machine may have several rests. */
 const SCAN = 64;
+/** Into how many a step is parted where a second rest may lie within it, and how often: down to a four-thousandth of the travel. */
+const PARTS = 8;
+const PARTED = 2;
 
 /** A second place to come to rest: reached by letting the machine down from full extension, or up from full compression. */
 export interface OtherRest {
@@ -115,24 +118,71 @@ interface Found {
 
 /** All rests on both wheels, by rising travel of the end that is scanned. */
 function restsAlong(prepared: Prepared, end: EndName, start: State): readonly Found[] {
-  const place = end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
   const travelMax = end === 'rear' ? prepared.rearTravelMax : prepared.frontTravelMax;
-  const settled: Settled = { converged: false, residual: 0, iterations: 0 };
-  const state = Float64Array.from(start);
+  const places = placesAlong(prepared.machine[end], travelMax);
+  const held = heldAlong(prepared, end, start, places, PARTED);
   const rests: State[] = [];
-  let before = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i <= SCAN; i += 1) {
-    state[place] = (travelMax * i) / SCAN;
-    settle(prepared, state, 0, end, settled);
-    if (!settled.converged) continue;
-    const push = prepared.gradient[end].travel;
-    if ((before < 0 && push >= 0) || (i === SCAN && push < 0)) addRest(prepared, state, rests);
-    before = push;
-  }
+  held.forEach(({ state, push }, i) => {
+    const before = i === 0 ? Number.NEGATIVE_INFINITY : held[i - 1]!.push;
+    const isLast = i === held.length - 1;
+    if ((before < 0 && push >= 0) || (isLast && push < 0)) addRest(prepared, state, rests);
+  });
   return rests.map((rest, i) => {
     gradientAt(prepared, rest, 0);
     return { end, state: rest, energy: energyAt(prepared, rest), reachedBy: reachedBy(i, rests.length) };
   });
+}
+
+/** Even steps, and where a drawn ratio bends: at each of its rows and in the middle between two, however close they lie. */
+function placesAlong({ kinematics }: EndSI, travelMax: number): readonly number[] {
+  const even = Array.from({ length: SCAN + 1 }, (_, i) => (travelMax * i) / SCAN);
+  if (kinematics.kind !== 'table') return even;
+  const { x } = kinematics.curve;
+  const bends = x.flatMap((each, i) => (i === 0 ? [each] : [0.5 * (x[i - 1]! + each), each]));
+  const within = bends.filter((each) => each > 0 && each < travelMax);
+  return [...even, ...within].sort((a, b) => a - b);
+}
+
+/** The machine with one wheel held, all else settled: and how it pushes that wheel out [N]. */
+interface HeldAt {
+  readonly travel: number;
+  readonly state: State;
+  readonly push: number;
+}
+
+/** Held at each of the places where it settles, closer together where the push may come through 0 and back between two of them. */
+function heldAlong(
+  prepared: Prepared,
+  end: EndName,
+  start: State,
+  places: readonly number[],
+  parted: number,
+): readonly HeldAt[] {
+  const place = end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
+  const settled: Settled = { converged: false, residual: 0, iterations: 0 };
+  const state = Float64Array.from(start);
+  const held = places.flatMap((travel): HeldAt[] => {
+    state[place] = travel;
+    settle(prepared, state, 0, end, settled);
+    if (!settled.converged) return [];
+    return [{ travel, state: Float64Array.from(state), push: prepared.gradient[end].travel }];
+  });
+  if (parted === 0) return held;
+  return held.flatMap((here, i): readonly HeldAt[] => {
+    const next = held[i + 1];
+    if (next === undefined || !mayTurn(held, i)) return [here];
+    const step = (next.travel - here.travel) / PARTS;
+    const between = Array.from({ length: PARTS - 1 }, (_, k) => here.travel + (k + 1) * step);
+    return [here, ...heldAlong(prepared, end, here.state, between, parted - 1)];
+  });
+}
+
+/** Whether the push changes so much about a step that it may come through 0 and back within it. */
+function mayTurn(held: readonly HeldAt[], i: number): boolean {
+  const change = (from: number): number =>
+    from < 0 || from + 1 >= held.length ? 0 : Math.abs(held[from + 1]!.push - held[from]!.push);
+  const nearest = Math.min(Math.abs(held[i]!.push), Math.abs(held[i + 1]!.push));
+  return nearest < Math.max(change(i - 1), change(i), change(i + 1));
 }
 
 function addRest(prepared: Prepared, near: State, rests: State[]): void {
