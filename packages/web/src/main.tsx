@@ -12,6 +12,7 @@ import { watchForNewerPage } from './app/newerPage.ts';
 import { newId } from './app/newId.ts';
 import { isAtRisk } from './app/saving.ts';
 import { isAside, showBrokenPage } from './app/showBrokenPage.tsx';
+import { doorTo } from './files/JobDoor.tsx';
 import { createJobStore, type JobState } from './job/jobStore.ts';
 import { clearLeftBehind, leaveBehind, leftBehind } from './storage/leftBehind.ts';
 import { remember, remembered } from './storage/remembered.ts';
@@ -72,7 +73,7 @@ createRoot(page, { onUncaughtError }).render(
       keeper={keeper}
       newer={newer}
       makeWorker={makeWorker}
-      broken={brought?.kind === 'broken' ? brought : null}
+      begunAt={doorTo(brought)}
     />
   </StrictMode>,
 );

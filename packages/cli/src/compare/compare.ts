@@ -1,6 +1,6 @@
 import { templateKinds } from '@sagwright/records/schema/template';
-import { compare as compareBoth, isDifference } from '@sagwright/workbench/compare/compare';
-import type { Comparison } from '@sagwright/workbench/compare/comparison';
+import { compare as compareBoth } from '@sagwright/workbench/compare/compare';
+import { type Comparison, isDifference } from '@sagwright/workbench/compare/comparison';
 import { type Compared, partsToCompare } from '@sagwright/workbench/compare/side';
 import { comparedLines, comparedTitle, countWords } from '@sagwright/workbench/words/compare';
 import { type ExitCode, exitCodes } from '../exit.ts';

@@ -1,6 +1,5 @@
 import { lazy, Suspense, useState } from 'react';
 import { type Door, JobDoor, SHUT } from '../files/JobDoor.tsx';
-import type { BrokenFileOpened } from '../files/openFile.ts';
 import { nextUndo } from '../job/edits.ts';
 import type { JobStore } from '../job/jobStore.ts';
 import type { MachineSheet } from '../machine/sheets.ts';
@@ -33,17 +32,17 @@ interface AppProps {
   readonly shelf: Shelf;
   readonly keeper: Keeper;
   readonly newer: NewerPage;
-  /** A file that was brought along and could not be read as a job. */
-  readonly broken: BrokenFileOpened | null;
+  /** What stands open at first: a file that was brought along, and is no job. */
+  readonly begunAt: Door;
   readonly makeWorker: () => Post;
 }
 
 /** The whole page: the strip on top, the thumb index, and the tab that is open. */
-export function App({ store, shelf, keeper, newer, broken, makeWorker }: AppProps) {
+export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppProps) {
   const [{ tab, load, shown }, look] = useSession();
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
   const [keys, setKeys] = useState(false);
-  const [door, setDoor] = useState<Door>(broken === null ? SHUT : { kind: 'broken file', file: broken });
+  const [door, setDoor] = useState(begunAt);
   const [theme, setTheme] = useTheme();
   const wide = usePageWide();
   const table = usePlannedJob(store, 'typed', load, makeWorker);

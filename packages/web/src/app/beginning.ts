@@ -1,6 +1,7 @@
 import type { Change } from '../job/edits.ts';
 import type { JobState } from '../job/jobStore.ts';
-import type { Kept, Shelf } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
+import type { Shelf } from '../storage/shelf.ts';
 import type { Saving } from './saving.ts';
 
 /** What the page begins with: a job on the table, and how it is kept. */

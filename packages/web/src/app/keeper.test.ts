@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { write } from '../job/edits.ts';
 import { createJobStore } from '../job/jobStore.ts';
-import type { Keeping, Kept } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
+import type { Keeping } from '../storage/shelf.ts';
 import { createKeeper, type Keeper } from './keeper.ts';
 
 /** A shelf as the browser has it, held in memory; `fail` makes it refuse. */

@@ -1,6 +1,7 @@
 import { at, write } from '../job/edits.ts';
 import type { JobState, JobStore } from '../job/jobStore.ts';
-import type { Kept, Shelf } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
+import type { Shelf } from '../storage/shelf.ts';
 import { keeping as words } from '../words/files.ts';
 import { createKeepLine } from './keepLine.ts';
 import type { Saving } from './saving.ts';

@@ -35,6 +35,8 @@ export interface Table {
   readonly stance: PlanClient['stance'];
   /** Every limit of the job, and the room that a load leaves. */
   readonly limits: PlanClient['limits'];
+  /** Two jobs or templates field by field. */
+  readonly compare: PlanClient['compare'];
 }
 
 export type Behind = 'nothing' | 'others' | 'all';
@@ -116,8 +118,8 @@ export function usePlannedJob(
   const { of, whole, view, problems } = answer.of?.id === state.id ? answer : NOTHING_YET;
   const behind = of?.document !== state.document ? 'all' : whole ? 'nothing' : 'others';
   return useMemo(() => {
-    const { open, fork, rear, stance, limits } = client;
-    return { store, state, view, problems, behind, open, fork, rear, stance, limits };
+    const { open, fork, rear, stance, limits, compare } = client;
+    return { store, state, view, problems, behind, open, fork, rear, stance, limits, compare };
   }, [store, state, view, problems, behind, client]);
 }
 

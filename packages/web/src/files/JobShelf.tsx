@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import { useTable } from '../app/useJob.ts';
-import type { Kept, Shelf } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
+import type { Shelf } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
 import { JobLine } from './JobLine.tsx';
 import { KeptJob } from './KeptJob.tsx';

@@ -1,5 +1,6 @@
 import { SheetFrame } from '../machine/SheetFrame.tsx';
-import type { Kept, Shelf } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
+import type { Shelf } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
 import { Examples } from './Examples.tsx';
 import { JobShelf } from './JobShelf.tsx';
@@ -12,12 +13,13 @@ interface JobsSheetProps {
   readonly onKept: (kept: Kept) => void;
   readonly onEmpty: () => void;
   readonly onThreeMinutes: () => void;
+  readonly onTemplates: () => void;
   readonly onClose: () => void;
 }
 
 /** The jobs of this device, and every way to begin one or to bring one in or out. */
 export default function JobsSheet(props: JobsSheetProps) {
-  const { shelf, onFile, onKept, onEmpty, onThreeMinutes, onClose } = props;
+  const { shelf, onFile, onKept, onEmpty, onThreeMinutes, onTemplates, onClose } = props;
   return (
     <div className="jobs-sheet">
       <SheetFrame title={words.title} onClose={onClose}>
@@ -29,6 +31,10 @@ export default function JobsSheet(props: JobsSheetProps) {
           <button type="button" className="key jobs-way" onClick={onEmpty}>
             {words.fromEmpty}
             <small>{words.fromEmptySays}</small>
+          </button>
+          <button type="button" className="key jobs-way" onClick={onTemplates}>
+            {words.templates}
+            <small>{words.templatesSays}</small>
           </button>
           <label className="key jobs-way jobs-file">
             {words.fromFile}

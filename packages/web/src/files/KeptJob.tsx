@@ -1,7 +1,8 @@
 import { useState } from 'react';
-import type { Kept } from '../storage/shelf.ts';
+import type { Kept } from '../storage/kept.ts';
 import { files as words } from '../words/files.ts';
 import { JobLine, nameOf } from './JobLine.tsx';
+import { momentHere } from './momentHere.ts';
 
 interface KeptJobProps {
   readonly kept: Kept;
@@ -14,7 +15,7 @@ export function KeptJob({ kept, onOpen, onRemove }: KeptJobProps) {
   const [asking, setAsking] = useState(false);
   const name = nameOf(kept.document);
   return (
-    <JobLine document={kept.document} says={words.keptAt(moment(kept.kept))}>
+    <JobLine document={kept.document} says={words.keptAt(momentHere(kept.kept))}>
       <button
         type="button"
         className="key"
@@ -40,9 +41,4 @@ export function KeptJob({ kept, onOpen, onRemove }: KeptJobProps) {
       )}
     </JobLine>
   );
-}
-
-/** Day and time as this device writes them, without the seconds. */
-function moment(iso: string): string {
-  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }

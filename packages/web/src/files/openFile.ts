@@ -1,9 +1,8 @@
-import type { JobDocument } from '@sagwright/records/schema';
 import { broken as words } from '../words/files.ts';
-import { type BrokenRead, readFile, unreadable } from './readFile.ts';
+import { type BrokenRead, type ReadFile, readFile, unreadable } from './readFile.ts';
 
-/** A file that was opened: a job, or what is wrong with it. */
-export type OpenedFile = { readonly kind: 'job'; readonly job: JobDocument } | BrokenFileOpened;
+/** A file that was opened: a job, a template, or what is wrong with it. */
+export type OpenedFile = Exclude<ReadFile, BrokenRead> | BrokenFileOpened;
 
 export interface BrokenFileOpened extends BrokenRead {
   readonly name: string;
@@ -20,7 +19,7 @@ export async function openFile(file: File): Promise<OpenedFile> {
   if (size > bytesAtMost) return { ...unreadable(words.tooLarge(size / 1e6)), name, file };
   try {
     const read = readFile(await file.text());
-    return read.kind === 'job' ? read : { ...read, name, file };
+    return read.kind === 'broken' ? { ...read, name, file } : read;
   } catch (error) {
     // A folder, or a file that was taken away meanwhile, is given by no browser.
     if (!(error instanceof DOMException)) throw error;

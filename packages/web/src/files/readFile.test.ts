@@ -8,13 +8,20 @@ const demo = readFileSync(new URL('../../../../examples/two-and-a-box.json', imp
 
 function brokenRead(text: string): BrokenRead {
   const read = readFile(text);
-  if (read.kind === 'job') throw new Error('it was read');
+  if (read.kind !== 'broken') throw new Error('it was read');
   return read;
 }
 
 test('a good file is a job', () => {
   const read = readFile(demo);
   expect(read.kind === 'job' && read.job.machine.name).toBe('the slate tourer');
+});
+
+test('a template is a template, and one with a problem no job', () => {
+  const url = new URL('../../../../examples/templates/air-shock.json', import.meta.url);
+  const text = readFileSync(url, 'utf8');
+  expect(readFile(text)).toMatchObject({ kind: 'template', template: { kind: 'shock' } });
+  expect(brokenRead(text.replace('"shock"', '"engine"')).verdict).toBe('no job');
 });
 
 test('a file with a field that nobody knows tells its place and shows its rest', () => {

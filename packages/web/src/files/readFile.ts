@@ -1,12 +1,17 @@
 import type { ProblemCode } from '@sagwright/records/problem';
 import { readJob } from '@sagwright/records/read';
+import { readTemplate } from '@sagwright/records/readTemplate';
 import type { JobDocument } from '@sagwright/records/schema';
+import type { Template } from '@sagwright/records/schema/template';
 import { broken as words } from '../words/files.ts';
 import type { PageProblem } from '../worker/messages.ts';
 import { isMendable } from './mendable.ts';
 
-/** A text that was read: a job, or all that keeps it from being one, with what can be shown of it. */
-export type ReadFile = { readonly kind: 'job'; readonly job: JobDocument } | BrokenRead;
+/** A text that was read: a job, a template, or all that keeps it from being one, with what can be shown of it. */
+export type ReadFile =
+  | { readonly kind: 'job'; readonly job: JobDocument }
+  | { readonly kind: 'template'; readonly template: Template }
+  | BrokenRead;
 
 export interface BrokenRead {
   readonly kind: 'broken';
@@ -32,6 +37,8 @@ export function readFile(text: string): ReadFile {
   if (read.ok) return { kind: 'job', job: read.job };
   const { problems, partial } = read;
   const codes = new Set(problems.map(({ code }) => code));
+  const asTemplate = codes.has('notAJob') ? readTemplate(text) : null;
+  if (asTemplate?.ok) return { kind: 'template', template: asTemplate.template };
   const mendable = isMendable(partial, problems) ? partial : null;
   return { kind: 'broken', verdict: verdictOn(codes), problems, rest: restOf(partial), mendable };
 }

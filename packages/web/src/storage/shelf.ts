@@ -1,14 +1,6 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Change } from '../job/edits.ts';
-
-/** A whole document as it is kept in the browser, with what was done to it. */
-export interface Kept {
-  readonly id: string;
-  readonly document: unknown;
-  readonly changes: readonly Change[];
-  /** When it was kept last, ISO 8601. Whoever writes next must have seen this moment. */
-  readonly kept: string;
-}
+import type { IDBPDatabase } from 'idb';
+import { openOnce, type Stores } from './database.ts';
+import type { Kept } from './kept.ts';
 
 /** What became of keeping a job; 'changed elsewhere': somebody kept it since, and nothing was written. */
 export type Keeping = 'kept' | 'changed elsewhere' | 'no room' | 'refused';
@@ -30,11 +22,6 @@ export interface Shelf {
   readonly isPromised: () => Promise<boolean>;
   /** Asks the browser to promise it. Some ask the person in turn, so it is done once there is something to keep. */
   readonly askToPersist: () => Promise<boolean>;
-}
-
-/** One store of whole jobs, by their ids. */
-interface Jobs extends DBSchema {
-  jobs: { key: string; value: Kept };
 }
 
 export function openShelf(): Shelf {
@@ -65,7 +52,7 @@ export function openShelf(): Shelf {
 
 /** Looking and writing are one transaction, so that no other window comes between. It is kept once that is done, not before. */
 async function keepUnlessChanged(
-  database: IDBPDatabase<Jobs>,
+  database: IDBPDatabase<Stores>,
   kept: Kept,
   seen: string | null,
 ): Promise<Keeping> {
@@ -78,31 +65,4 @@ async function keepUnlessChanged(
   };
   const [keeping] = await Promise.all([look(), done]);
   return keeping;
-}
-
-/** The database, opened when it is first needed, and anew where the browser closed it or would not open it. */
-function openOnce(): () => Promise<IDBPDatabase<Jobs>> {
-  let opened: Promise<IDBPDatabase<Jobs>> | null = null;
-  const forget = (): void => {
-    opened = null;
-  };
-  const open = async (): Promise<IDBPDatabase<Jobs>> => {
-    if (!('indexedDB' in globalThis))
-      throw new DOMException('This browser has no IndexedDB', 'NotFoundError');
-    return openDB<Jobs>('sagwright-jobs', 1, {
-      upgrade: (database) => void database.createObjectStore('jobs', { keyPath: 'id' }),
-      blocking: (_now, _newer, { target }) => {
-        (target as IDBDatabase).close();
-        forget();
-      },
-      terminated: forget,
-    });
-  };
-  return () => {
-    if (opened === null) {
-      opened = open();
-      opened.catch(forget);
-    }
-    return opened;
-  };
 }

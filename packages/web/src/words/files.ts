@@ -5,6 +5,8 @@ export const files = {
   threeMinutesSays: 'a few figures, wide ±',
   fromEmpty: 'New from empty',
   fromEmptySays: 'every figure yours',
+  templates: 'Kept machines',
+  templatesSays: 'and shocks, forks; compare two',
   fromFile: 'Open a file …',
   fromFileSays: 'or drop it anywhere',
   onDevice: 'Kept on this device',

@@ -2,6 +2,7 @@ import type { Problem } from '@sagwright/records/problem';
 import type { ForkQuestion } from '@sagwright/workbench/fork/whyFork';
 import type { UnitsChoice } from '@sagwright/workbench/format/units';
 import type { InputProblem } from '@sagwright/workbench/inputs/desk';
+import type { CompareQuestion, compareView } from '@sagwright/workbench/page/compareView';
 import type { ForkView } from '@sagwright/workbench/page/forkView';
 import type { LimitListView } from '@sagwright/workbench/page/limitListView';
 import type { RearView } from '@sagwright/workbench/page/rearView';
@@ -90,9 +91,22 @@ export interface StanceTold {
   readonly stance: StanceView | string;
 }
 
+/** Two jobs or templates, to be laid beside each other. */
+export interface AskCompare {
+  readonly kind: 'ask compare';
+  readonly id: number;
+  readonly question: CompareQuestion;
+}
+
+export interface Compared {
+  readonly kind: 'compared';
+  readonly id: number;
+  readonly comparison: ReturnType<typeof compareView>;
+}
+
 /** All that the page posts to the worker, and all that comes back. */
-export type ToWorker = Ask | Open | AskFork | AskRear | AskStance | AskLimits;
-export type FromWorker = Answer | Opened | ForkAnswer | RearAnswer | StanceTold | LimitsTold;
+export type ToWorker = Ask | Open | AskFork | AskRear | AskStance | AskLimits | AskCompare;
+export type FromWorker = Answer | Opened | ForkAnswer | RearAnswer | StanceTold | LimitsTold | Compared;
 
 /** What the worker says: the load in sight first, then all that is to be shown; or why the job has no plan. */
 export type Answer =

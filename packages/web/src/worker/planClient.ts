@@ -2,6 +2,8 @@ import { worker as words } from '../words/page.ts';
 import type {
   Answer,
   Ask,
+  AskCompare,
+  Compared,
   FigureQuestion,
   ForkAnswer,
   FromWorker,
@@ -26,6 +28,8 @@ export interface PlanClient {
   readonly stance: (load: string | null) => Promise<StanceTold['stance']>;
   /** Every limit of its job, and the room that a load leaves. */
   readonly limits: (load: string | null) => Promise<LimitsTold['limits']>;
+  /** Two jobs or templates field by field, whatever was planned. */
+  readonly compare: (question: AskCompare['question']) => Promise<Compared['comparison']>;
 }
 
 /** The part of a Worker that is used here. */
@@ -48,6 +52,7 @@ export function createPlanClient(
   const rears = new Map<number, (rear: RearAnswer['rear']) => void>();
   const stances = new Map<number, (stance: StanceTold['stance']) => void>();
   const limits = new Map<number, (limits: LimitsTold['limits']) => void>();
+  const comparisons = new Map<number, (comparison: Compared['comparison']) => void>();
   worker.onmessage = ({ data }) => {
     switch (data.kind) {
       case 'opened':
@@ -60,6 +65,8 @@ export function createPlanClient(
         return answerTo(stances, data.id, data.stance);
       case 'limits told':
         return answerTo(limits, data.id, data.limits);
+      case 'compared':
+        return answerTo(comparisons, data.id, data.comparison);
       default:
         return onAnswer(data);
     }
@@ -100,6 +107,12 @@ export function createPlanClient(
       const id = opening;
       worker.postMessage({ kind: 'ask limits', id, load });
       return new Promise((resolve) => limits.set(id, resolve));
+    },
+    compare: (question) => {
+      opening += 1;
+      const id = opening;
+      worker.postMessage({ kind: 'ask compare', id, question });
+      return new Promise((resolve) => comparisons.set(id, resolve));
     },
   };
 }

@@ -68,6 +68,10 @@ export function createDesk(
       const limits = now === null ? null : limitListView(now.planned, message.load, now.units);
       return say({ kind: 'limits told', id, limits });
     }
+    if (message.kind === 'ask compare') {
+      const { compareView } = await import('@sagwright/workbench/page/compareView');
+      return say({ kind: 'compared', id, comparison: compareView(message.question) });
+    }
     const figure = now === null ? nothingPlanned : await opened(now.planned, message.question, now.units);
     say({ kind: 'opened', id, figure });
   };

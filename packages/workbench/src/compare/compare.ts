@@ -4,10 +4,10 @@ import {
   type ComparedRow,
   type ComparedSide,
   type ComparedValue,
-  type CompareVerdict,
   type Comparison,
   comparisonFormat,
   comparisonVersion,
+  isDifference,
 } from './comparison.ts';
 import { isQuantity } from './isQuantity.ts';
 import { type Compared, type LaidOut, layOut } from './side.ts';
@@ -33,10 +33,6 @@ export function compare(a: Compared, b: Compared, part: ComparedPart): Compariso
     b: sideOf(b),
     rows: [...differing, ...rows.filter(({ verdict }) => !isDifference(verdict))],
   };
-}
-
-export function isDifference(verdict: CompareVerdict): boolean {
-  return verdict !== 'same' && verdict !== 'equal';
 }
 
 /** A shock or a fork of a job is called by the machine it is in. */

@@ -10,6 +10,11 @@ export type ComparedPart = TemplateKind;
  */
 export type CompareVerdict = 'same' | 'equal' | 'within' | 'beyond' | 'differs' | 'only in a' | 'only in b';
 
+/** Two units of one figure are no difference. */
+export function isDifference(verdict: CompareVerdict): boolean {
+  return verdict !== 'same' && verdict !== 'equal';
+}
+
 /** A figure as it stands in one of the two. */
 export interface ComparedFigure {
   /** As typed: 160, "lbf/in". */

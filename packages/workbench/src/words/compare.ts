@@ -1,14 +1,11 @@
-import type { JobDocument } from '@sagwright/records/schema';
 import { differenceFromSI, type Unit } from '@sagwright/records/units';
-import { whereInWords } from '@sagwright/records/wording/where';
-import { isDifference } from '../compare/compare.ts';
 import type { ComparedRow, ComparedSide, ComparedValue, Comparison } from '../compare/comparison.ts';
+import { isDifference } from '../compare/comparison.ts';
 import { type Compared, jobOf } from '../compare/side.ts';
 import { decimalsFor, fixed } from '../format/digits.ts';
 import { words } from './catalogue.ts';
 import { compareWords } from './english/compare.ts';
-import { comparedFields } from './english/comparedFields.ts';
-import { figureName, nameFrom } from './names.ts';
+import { partName } from './partName.ts';
 
 /** A row of a comparison in words; '' where one of the two has nothing. */
 export interface ComparedLine {
@@ -48,12 +45,6 @@ export function comparedTitle({ part, a, b }: Comparison): string {
 export function countWords({ rows }: Comparison): string {
   const differing = rows.filter(({ verdict }) => isDifference(verdict)).length;
   return compareWords.count(differing, rows.length - differing);
-}
-
-/** What any field of a job is called: a figure, a word, or a whole part. */
-export function partName(job: JobDocument, path: string): string {
-  const steps = path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
-  return figureName(job, path) ?? nameFrom(comparedFields, job, path) ?? whereInWords(steps);
 }
 
 function valueWords(value: ComparedValue | null, mark: Mark): string {

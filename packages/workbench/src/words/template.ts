@@ -3,8 +3,8 @@ import type { KeptTemplate } from '@sagwright/records/template/keep';
 import type { LeftOutBecause } from '@sagwright/records/template/leftOut';
 import type { Put } from '../template/put.ts';
 import { words } from './catalogue.ts';
-import { partName } from './compare.ts';
 import { templateWords } from './english/template.ts';
+import { partName } from './partName.ts';
 
 /** What a template does not take along, by the reason, and what it takes along as told only. */
 export function keptWords(job: JobDocument, kept: Extract<KeptTemplate, { ok: true }>): readonly string[] {

@@ -1,0 +1,52 @@
+import type { TemplateKind } from '@sagwright/records/schema/template';
+
+/** Every word about machines, shocks and forks that are kept. English; names go in as text. */
+export const templates = {
+  title: 'Kept machines, shocks and forks',
+  note: 'Patterns for others like them, on this device. What is of one machine alone stays in its job.',
+  keepTitle: 'Keep from the job on the table',
+  keepKind: {
+    machine: 'Its machine',
+    shock: 'Its shock',
+    fork: 'Its fork',
+  } satisfies Record<TemplateKind, string>,
+  kind: { machine: 'machine', shock: 'shock', fork: 'fork' } satisfies Record<TemplateKind, string>,
+  nameOf: (kind: TemplateKind, machine: string) =>
+    kind === 'machine' ? machine : `${machine}, ${kind}`.slice(-120),
+  notAJob:
+    'The job on the table has problems. Once they are mended, its machine can be kept, and another shock put in.',
+  called: 'What it is called',
+  keep: 'Keep it',
+  leave: 'Leave it',
+  keptOne: (name: string) => `Kept: ${name}`,
+  takenIn: (name: string) => `Kept from the file: ${name}`,
+  'no room': 'This device has no room left: it was not kept. Copy it to a file instead.',
+  refused: 'This browser keeps nothing, as in a private window: it was not kept. Copy it to a file instead.',
+  unreadable: 'What this browser keeps cannot be read, as in a private window. Work with files instead.',
+  fromFile: 'Open a template file …',
+  noTemplate: (file: string) => `${file} is no template that can be read. Nothing was changed.`,
+  onDevice: 'Kept on this device',
+  none: 'Nothing is kept yet.',
+  shipped: 'Shipped',
+  invented: 'All of it is invented.',
+  begin: 'Begin a job',
+  beginOf: (name: string) => `Begin a job with ${name}`,
+  put: 'Put into this job',
+  putOf: (name: string) => `Put ${name} into this job`,
+  /** For the undo key. */
+  putAct: (name: string) => `put in: ${name}`,
+  putIn: (name: string) => `In this job now: ${name}`,
+  putNot: (name: string) => `${name} does not go into this job as it stands`,
+  compareTitle: 'Compare two',
+  first: 'First',
+  second: 'Second',
+  pick: 'pick one',
+  onTable: (name: string) => `the job on the table: ${name}`,
+  byPart: 'Part',
+  parts: { machine: 'Machines', shock: 'Shocks', fork: 'Forks' } satisfies Record<TemplateKind, string>,
+  showAlike: (count: number) => `Show what is alike too (${count})`,
+  hideAlike: 'Show only what differs',
+  nothing: 'not told',
+  noJob: 'The job on the table has problems, and cannot be compared before they are mended.',
+  nothingInCommon: 'The two have no part in common: a shock is compared with a shock, a fork with a fork.',
+} as const;
