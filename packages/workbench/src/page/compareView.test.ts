@@ -1,9 +1,9 @@
 import { keepTemplate } from '@sagwright/records/template/keep';
 import { expect, test } from 'vitest';
-import { tourerWith } from '../testing/tourerJob.ts';
+import { type Change, tourerWith } from '../testing/tourerJob.ts';
 import { compareView } from './compareView.ts';
 
-const job = (...changes: Parameters<typeof tourerWith>) =>
+const job = (...changes: readonly Change[]) =>
   ({ from: 'job', document: tourerWith(...changes) }) as const;
 
 function template(kind: 'shock' | 'fork') {
