@@ -560,3 +560,18 @@ describe('a front that is no telescopic fork', () => {
     ]);
   });
 });
+
+describe('what is being fitted', () => {
+  test('has sleeves with a wall, and only torques that come from the manual', () => {
+    const rear = (told: object): Change => ['fitting', { rear: told }];
+    const sleeve = { inner: inch(0.5), outer: mm(12.7) };
+    expect(problemsWith(rear({ top: { sleeve } }))).toEqual(['fitting.rear.top.sleeve.inner: notBelow']);
+    expect(problemsWith(rear({ top: { sleeve: { inner: inch(0.5) } } }))).toEqual([]);
+    const torque = (origin: string) =>
+      rear({ torques: { bracket: { value: { value: 9, unit: 'N·m', origin } } } });
+    expect(problemsWith(torque('told'))).toEqual([
+      'fitting.rear.torques.bracket.value.origin: torqueFromManual',
+    ]);
+    expect(problemsWith(torque('manual'))).toEqual([]);
+  });
+});

@@ -11,9 +11,9 @@ export interface MountSI {
 
 /** What lies between bolt and eye. Its length is that of what the bolt clamps: the reducer's, or its bush's inner tube's. */
 export interface SleeveSI {
-  readonly inner: number;
-  readonly outer: number;
-  readonly length: number;
+  readonly inner: number | null;
+  readonly outer: number | null;
+  readonly length: number | null;
 }
 
 /** A sleeve that would make a bolt fill an eye: clearances come off these. `null` for a length that nothing ends. */
@@ -44,7 +44,8 @@ export function boltPlay({ bore, bolt, sleeve }: MountSI): number | null {
 
 /** Clearance of the sleeve in the eye; below 0 it does not go in. Null: no sleeve, or not known. */
 export function sleevePlay({ bore, sleeve }: MountSI): number | null {
-  return sleeve === null || bore === null ? null : bore - sleeve.outer;
+  const outer = sleeve?.outer ?? null;
+  return outer === null || bore === null ? null : bore - outer;
 }
 
 /**
@@ -60,8 +61,8 @@ export function sideFloat({ eyeWidth, clampWidth, sleeve }: MountSI): number | n
 
 /** Room left between the faces beside what goes in between, to be filled or drawn together; below 0 it does not go in. */
 export function faceRoom({ eyeWidth, clampWidth, sleeve }: MountSI): number | null {
-  const widest = sleeve === null ? eyeWidth : Math.max(sleeve.length, eyeWidth ?? 0);
-  return clampWidth === null || widest === null ? null : clampWidth - widest;
+  const between = [sleeve?.length ?? null, eyeWidth].filter((each) => each !== null);
+  return clampWidth === null || between.length === 0 ? null : clampWidth - Math.max(...between);
 }
 
 /**

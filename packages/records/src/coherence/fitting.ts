@@ -1,5 +1,5 @@
 import { type Problem, problem } from '../problem.ts';
-import { fastenings } from '../schema/fitting.ts';
+import { fastenings } from '../schema/fastenings.ts';
 import type { JobDocument } from '../schema.ts';
 import { asTyped, isBelow } from './compare.ts';
 
@@ -8,10 +8,10 @@ export function* fittingProblems({ fitting }: JobDocument): Generator<Problem> {
   const rear = fitting?.rear;
   if (rear === undefined) return;
   for (const end of ['top', 'bottom'] as const) {
-    const sleeve = rear[end]?.sleeve;
-    if (sleeve === undefined || isBelow(sleeve.inner, sleeve.outer)) continue;
+    const { inner, outer } = rear[end]?.sleeve ?? {};
+    if (inner === undefined || outer === undefined || isBelow(inner, outer)) continue;
     const path = ['fitting', 'rear', end, 'sleeve', 'inner'];
-    yield problem(path, 'notBelow', asTyped(sleeve.inner), 'its outer diameter', asTyped(sleeve.outer));
+    yield problem(path, 'notBelow', asTyped(inner), 'its outer diameter', asTyped(outer));
   }
   for (const part of fastenings) {
     const origin = rear.torques?.[part]?.value?.origin;

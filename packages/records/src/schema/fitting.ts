@@ -1,20 +1,15 @@
 import * as z from 'zod/mini';
 import { descriptions } from './descriptions.ts';
+import { gripped, toolKinds } from './fastenings.ts';
 import type { Immutable } from './immutable.ts';
 import { members, name, order } from './names.ts';
 import { quantities } from './quantity.ts';
 
-/** What is tightened, each with the tools that go on it and the torque that the manual asks for. */
-export const fastenings = ['topBolt', 'bottomBolt', 'lockNut', 'bracket', 'reservoirClamp'] as const;
-
-/** What a tool goes on. */
-export const gripped = [...fastenings, 'eye', 'collar'] as const;
-
 /** What lies between bolt and eye; its length is that of what the bolt clamps. */
 const sleeve = z.strictObject({
-  inner: quantities.boltDiameter,
-  outer: quantities.eyeBore,
-  length: quantities.mountWidth,
+  inner: z.exactOptional(quantities.boltDiameter),
+  outer: z.exactOptional(quantities.eyeBore),
+  length: z.exactOptional(quantities.mountWidth),
 });
 
 /** One end of the new shock against the machine's own bolt. */
@@ -30,11 +25,11 @@ const mount = z
     sleeve: z.exactOptional(sleeve),
     /** Side float that must remain; left out: any. */
     keep: z.exactOptional(quantities.mountFloat),
-    /** Of the bolt, in what it is screwed into. `atLeast`: diameters; left out: 1 in steel, 2 in aluminium. */
+    /** Of the bolt, in what it is screwed into. `atLeast`: diameters; left out: 1 in steel, else 2. */
     thread: z.exactOptional(
       z.strictObject({
-        into: z.enum(['steel', 'aluminium']),
-        engaged: quantities.threadEngaged,
+        into: z.exactOptional(z.enum(['steel', 'aluminium'])),
+        engaged: z.exactOptional(quantities.threadEngaged),
         atLeast: z.exactOptional(z.number().check(z.minimum(0.5), z.maximum(5))),
       }),
     ),
@@ -59,7 +54,7 @@ const reservoir = z.discriminatedUnion('kind', [
 const tool = z.strictObject({
   order,
   on: z.enum(gripped),
-  kind: z.enum(['spanner', 'socket', 'hex key', 'star key', 'hook spanner', 'pin spanner', 'screwdriver']),
+  kind: z.enum(toolKinds),
   /** Across flats, or across what it fits into. */
   size: z.exactOptional(quantities.toolSize),
 });
@@ -118,5 +113,3 @@ export type Tool = Immutable<z.infer<typeof tool>>;
 export type Torque = Immutable<z.infer<typeof torque>>;
 export type DoneRecord = Immutable<z.infer<typeof doneStep>>;
 export type RearFitting = Immutable<z.infer<typeof rearFitting>>;
-export type Fastening = (typeof fastenings)[number];
-export type Gripped = (typeof gripped)[number];

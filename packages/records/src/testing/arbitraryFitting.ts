@@ -1,12 +1,6 @@
 import fc from 'fast-check';
-import {
-  fastenings,
-  gripped,
-  type Mount,
-  type RearFitting,
-  type Tool,
-  type Torque,
-} from '../schema/fitting.ts';
+import { fastenings, gripped } from '../schema/fastenings.ts';
+import type { Mount, RearFitting, Tool, Torque } from '../schema/fitting.ts';
 import { listOf } from './arbitraryLoads.ts';
 import { arbitraryQuantity as quantity } from './arbitraryQuantity.ts';
 
@@ -62,11 +56,14 @@ function arbitraryMount(): fc.Arbitrary<Mount> {
       bolt: quantity('length', 0.008, 0.016),
       eyeWidth: quantity('length', 0.015, 0.03),
       clampWidth: quantity('length', 0.015, 0.035),
-      sleeve: fc.record({
-        inner: quantity('length', 0.008, 0.0115),
-        outer: quantity('length', 0.012, 0.02),
-        length: quantity('length', 0.015, 0.035),
-      }),
+      sleeve: fc.record(
+        {
+          inner: quantity('length', 0.008, 0.0115),
+          outer: quantity('length', 0.012, 0.02),
+          length: quantity('length', 0.015, 0.035),
+        },
+        { requiredKeys: [] },
+      ),
       keep: quantity('length', 0, 0.002),
       thread: fc.record(
         {
@@ -74,7 +71,7 @@ function arbitraryMount(): fc.Arbitrary<Mount> {
           engaged: quantity('length', 0.005, 0.03),
           atLeast: fc.double({ min: 0.5, max: 3, noNaN: true }),
         },
-        { requiredKeys: ['into', 'engaged'] },
+        { requiredKeys: [] },
       ),
     },
     { requiredKeys: [] },

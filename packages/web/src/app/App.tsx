@@ -16,6 +16,7 @@ import type { NewerPage } from './newerPage.ts';
 import { OpenTab } from './OpenTab.tsx';
 import { usePageWide } from './pageWidth.ts';
 import { useSession } from './session.ts';
+import { setSays } from './setSays.ts';
 import { TabIndex, tabNames } from './TabIndex.tsx';
 import { useTheme } from './theme.ts';
 import { jobOf, StoreProvider, TableProvider, usePlannedJob } from './useJob.ts';
@@ -41,6 +42,7 @@ interface AppProps {
 export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppProps) {
   const [{ tab, load, shown }, look] = useSession();
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
+  const [fitField, setFitField] = useState<{ readonly path: string } | null>(null);
   const [keys, setKeys] = useState(false);
   const [door, setDoor] = useState(begunAt);
   const [theme, setTheme] = useTheme();
@@ -63,6 +65,11 @@ export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppPro
     if (there !== null) keeper.layKept(there);
   };
   const goToField = (path: string): void => {
+    if (path.startsWith('fitting.')) {
+      look({ tab: 'set' });
+      setFitField({ path });
+      return;
+    }
     look({ tab: 'machine' });
     setSheet({ kind: 'figures', path });
   };
@@ -114,6 +121,7 @@ export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppPro
                 load={load}
                 shown={shown}
                 sheet={sheet}
+                fitField={fitField}
                 onLook={look}
                 onSheet={setSheet}
               />
@@ -126,7 +134,7 @@ export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppPro
           )}
           <TabIndex
             tab={tab}
-            says={{ machine: setUps[shown], choose: chooseSays(table.view) }}
+            says={{ machine: setUps[shown], choose: chooseSays(table.view), set: setSays(job) }}
             onTab={(next) => look({ tab: next })}
           />
         </div>

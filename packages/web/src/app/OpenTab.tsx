@@ -7,12 +7,15 @@ import type { MachineSheet, OpenSheet } from '../machine/sheets.ts';
 import type { Session } from './session.ts';
 
 const ChooseTab = lazy(() => import('../choose/ChooseTab.tsx'));
+const SetTab = lazy(() => import('../set/SetTab.tsx'));
 
 interface OpenTabProps extends Session {
   readonly view: PageView;
   /** The machine stays beside the other tab. */
   readonly wide: boolean;
   readonly sheet: MachineSheet | null;
+  /** Field of the Set tab that is gone to. */
+  readonly fitField: { readonly path: string } | null;
   readonly onLook: (change: Partial<Session>) => void;
   readonly onSheet: OpenSheet;
 }
@@ -25,6 +28,7 @@ export const OpenTab = memo(function OpenTab({
   load,
   shown,
   sheet,
+  fitField,
   onLook,
   onSheet,
 }: OpenTabProps) {
@@ -36,22 +40,26 @@ export const OpenTab = memo(function OpenTab({
   };
   const chooseLoad = useCallback((next: string | null) => onLook({ load: next }), [onLook]);
   const show = useCallback((next: SetUpShown) => onLook({ shown: next }), [onLook]);
-  const choose = tab === 'choose' && (
+  const other = tab !== 'machine' && (
     <Suspense>
-      <ChooseTab view={view} onField={goToField} />
+      {tab === 'choose' ? (
+        <ChooseTab view={view} onField={goToField} />
+      ) : (
+        <SetTab view={view} asked={fitField} />
+      )}
     </Suspense>
   );
-  if (choose !== false && !wide) return choose;
+  if (other !== false && !wide) return other;
   return (
     <MachineTab
       view={view}
       chosen={load}
       onChoose={chooseLoad}
-      shown={choose === false ? shown : besides}
-      onShow={choose === false ? show : setBesides}
+      shown={other === false ? shown : besides}
+      onShow={other === false ? show : setBesides}
       sheet={sheet}
       onSheet={onSheet}
-      beside={choose === false ? null : choose}
+      beside={other === false ? null : other}
     />
   );
 });

@@ -30,7 +30,7 @@ export function sessionOf(text: string | null): Session {
   const read = parsed(text);
   const { tab, load, shown } = read as Partial<Record<keyof Session, unknown>>;
   return {
-    tab: tab === 'choose' ? 'choose' : START.tab,
+    tab: tab === 'choose' || tab === 'set' ? tab : START.tab,
     load: typeof load === 'string' ? load : START.load,
     shown: shown === 'planned' ? 'planned' : START.shown,
   };

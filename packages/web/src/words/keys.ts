@@ -3,7 +3,7 @@ export const keyList = {
   title: 'Keys',
   close: 'Close',
   keys: [
-    [['1', '2'], 'go to a tab'],
+    [['1', '2', '3'], 'go to a tab'],
     [['L'], 'next load'],
     [['R', 'F'], 'rear or front ladder, where one stands alone'],
     [['Ctrl', 'Z'], 'undo'],

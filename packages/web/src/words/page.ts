@@ -2,6 +2,11 @@
 export const tabWords = {
   machine: { name: 'Machine', asks: 'what is going on?' },
   choose: { name: 'Choose', asks: 'what would be better?' },
+  set: { name: 'Set', asks: 'what do my hands do?' },
+} as const;
+
+export const setTab = {
+  toFit: 'shocks to fit',
 } as const;
 
 export const strip = {

@@ -1,6 +1,7 @@
 import type { Forgotten } from '@sagwright/model/fitting/workOrder';
 import type { Figure } from '@sagwright/model/plan/answer';
-import type { Fastening, Gripped, Mount, Tool } from '@sagwright/records/schema/fitting';
+import type { Fastening, Gripped } from '@sagwright/records/schema/fastenings';
+import type { Mount, Tool } from '@sagwright/records/schema/fitting';
 import type { Unit } from '@sagwright/records/units';
 
 export const workListFormat = 'sagwright-worklist';

@@ -61,9 +61,9 @@ function mountSI(mount: Mount, take: (name: string, typed: Quantity) => number):
       sleeve === undefined
         ? null
         : {
-            inner: take('sleeve.inner', sleeve.inner),
-            outer: take('sleeve.outer', sleeve.outer),
-            length: take('sleeve.length', sleeve.length),
+            inner: known('sleeve.inner', sleeve.inner),
+            outer: known('sleeve.outer', sleeve.outer),
+            length: known('sleeve.length', sleeve.length),
           },
   };
 }
@@ -93,29 +93,34 @@ function checksOf(
 
 /** Thread engaged beyond what must be; null where bolt or thread is not known. */
 function threadBeyond(desk: Desk, { bolt, thread }: Mount, end: MountEnd): Figure | null {
-  if (bolt === undefined || thread === undefined) return null;
-  const diameters = thread.atLeast ?? diametersIn[thread.into];
+  const own = thread?.engaged;
+  if (bolt === undefined || own === undefined) return null;
+  const diameters = thread?.atLeast ?? (thread?.into === 'steel' ? DIAMETERS.steel : DIAMETERS.softer);
   return ownFigure(desk, ({ take }) => {
-    const engaged = take.known(`fitting.rear.${end}.thread.engaged`, thread.engaged, 'threadEngaged');
+    const engaged = take.known(`fitting.rear.${end}.thread.engaged`, own, 'threadEngaged');
     const needed = diameters * take.known(`fitting.rear.${end}.bolt`, bolt, 'caliper');
     const only = { change: 0, least: null, most: null, lead: null, toMark: null };
     return longerLeft({ ...only, thread: { engaged, needed } })!.length;
   });
 }
 
-/** Diameters of thread that must be engaged where nobody said: common practice, no source. */
-const diametersIn = { steel: 1, aluminium: 2 } as const;
+/** Diameters of thread that must be engaged where nobody said, in aluminium as where that is not known: common practice, no source. */
+const DIAMETERS = { steel: 1, softer: 2 } as const;
 
 function neededOf(mount: Mount, bare: MountSI): readonly MountNeed[] {
   const needs: readonly (readonly [MountNeed, boolean])[] = [
     ['bore', bare.bore === null],
     ['bolt', bare.bolt === null],
-    ['sleeve', bare.sleeve === null && sleeveNeeded(bare) !== null],
+    ['sleeve', sleeveNeeded(bare) !== null && !isWhole(bare.sleeve)],
     ['eyeWidth', bare.eyeWidth === null],
     ['clampWidth', bare.clampWidth === null],
-    ['thread', mount.thread === undefined],
+    ['thread', mount.thread?.engaged === undefined],
   ];
   return needs.flatMap(([need, isNeeded]) => (isNeeded ? [need] : []));
+}
+
+function isWhole(sleeve: MountSI['sleeve']): boolean {
+  return sleeve !== null && ![sleeve.inner, sleeve.outer, sleeve.length].includes(null);
 }
 
 /** `beyond`: the least itself is too little. */

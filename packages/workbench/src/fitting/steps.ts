@@ -1,5 +1,5 @@
 import type { Forgotten } from '@sagwright/model/fitting/workOrder';
-import type { Fastening, Gripped } from '@sagwright/records/schema/fitting';
+import type { Fastening, Gripped } from '@sagwright/records/schema/fastenings';
 import type { MountEnd, Side, Stance, StepKind, WhyCode } from './document.ts';
 import { type FittingOptions, mountEnds } from './options.ts';
 

@@ -1,7 +1,8 @@
 import { alreadyDone, type WorkLeft } from '@sagwright/model/fitting/alreadyDone';
 import { type Step, workOrder } from '@sagwright/model/fitting/workOrder';
 import type { JobDocument } from '@sagwright/records/schema';
-import type { DoneRecord, Fastening, RearFitting, Tool, Torque } from '@sagwright/records/schema/fitting';
+import type { Fastening } from '@sagwright/records/schema/fastenings';
+import type { DoneRecord, RearFitting, Tool, Torque } from '@sagwright/records/schema/fitting';
 import type { Machine } from '@sagwright/records/schema/machine';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import { type Desk, inOrder } from '../inputs/desk.ts';
