@@ -92,6 +92,9 @@ function stepLines({ units, width, paint }: Page, along: readonly TravelDocument
     right(['arm', unitOf('angle', units)], ({ armAngle }) =>
       armAngle === null ? '' : formatFigureNumber(armAngle, 'angle', units),
     ),
+    right(['axle fwd', length], ({ axleForward }) =>
+      axleForward === null ? '' : formatNumber(axleForward, 'length', units),
+    ),
     right(['sprocket', length], ({ centreDistance }) =>
       centreDistance === null ? '' : formatNumber(centreDistance, 'length', units),
     ),

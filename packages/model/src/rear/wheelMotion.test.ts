@@ -67,6 +67,30 @@ describe('a rear with hard points', () => {
     expect(followed).toBeGreaterThan(200);
   });
 
+  test('stays put together as it was built: the link never changes sides on the rocker inside the travel', () => {
+    let followed = 0;
+    fc.assert(
+      fc.property(anyRear, (moving) => {
+        if (moving.rear.points.kind === 'direct') return;
+        followed += 1;
+        const end = motionOf(moving);
+        const side = (travel: number): number => {
+          const parts = partsAt(end, travel);
+          const [a, b, c] = (['rocker pivot', 'link pin', 'link end'] as const).map((part) =>
+            placeOf(parts, part),
+          );
+          return (b!.x - a!.x) * (c!.height - a!.height) - (b!.height - a!.height) * (c!.x - a!.x);
+        };
+        const built = Math.sign(side(moving.survey.referenceTravel));
+        for (let step = 0; step <= 20; step += 1) {
+          expect(Math.sign(side((moving.survey.travelMax * step) / 20))).toBe(built);
+        }
+      }),
+      { seed: 809, numRuns: 200 },
+    );
+    expect(followed).toBeGreaterThan(80);
+  });
+
   test('has its ratio as the slope of its stroke and the ratio’s slope as that of the ratio, to 1e-8', () => {
     fc.assert(
       fc.property(anyRear, share, (moving, along) => {

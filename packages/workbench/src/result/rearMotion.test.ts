@@ -60,6 +60,18 @@ describe('The rear along its travel', () => {
     expect(Math.sqrt(three ** 2 - none ** 2) / Math.abs(3 * moves)).toBeCloseTo(1, 2);
   });
 
+  test('tells the axle’s path: a circle about the pivot, through where the axle was measured', () => {
+    const { along } = rearMotionOf(plan(...points()));
+    const { referenceTravel } = rearMotionOf(plan(...points()));
+    for (const { travel, axleForward } of along) {
+      const arm = Math.hypot(580, 420 - 325);
+      const height = 325 + 1000 * (travel - referenceTravel);
+      expect(1000 * axleForward!).toBeCloseTo(580 - Math.sqrt(arm ** 2 - (420 - height) ** 2), 6);
+    }
+    const straight = rearMotionOf(plan(['machine.rear.pivot', undefined], ['machine.rear.drive', undefined]));
+    expect(straight.along.map(({ axleForward }) => axleForward)).toEqual(new Array(11).fill(null));
+  });
+
   test('says at which travel the points were read, and that the link is pulled', () => {
     const { link, referenceTravel, knownBy } = rearMotionOf(plan(...points()));
     expect(knownBy).toBe('linkage');

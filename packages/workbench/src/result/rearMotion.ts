@@ -64,6 +64,7 @@ function travelDocument(
         ? readAlong(machine, alone, travel, share, armAngleAt).value
         : null,
     centreDistance: centreDistanceAt(inputs, travel),
+    axleForward: machine.rear.axlePath.kind === 'circle' ? axleAtTravel(machine.rear, travel).x : null,
   };
 }
 
@@ -81,9 +82,17 @@ function readAlong(
 
 function centreDistanceAt({ drive, question }: JobPlan['inputs'], travel: number): number | null {
   if (drive === null || drive.kind === 'shaft') return null;
-  const axle = { x: 0, height: 0, axleSlope: 0, axleBend: 0, stroke: 0, motionRatio: 0, ratioSlope: 0 };
-  wheelAt(question.machine.rear, 0, 0, travel, axle);
+  const axle = axleAtTravel(question.machine.rear, travel);
   return Math.hypot(drive.frontSprocket.x - axle.x, drive.frontSprocket.height - axle.height);
+}
+
+function axleAtTravel(
+  rear: MachineSI['rear'],
+  travel: number,
+): { readonly x: number; readonly height: number } {
+  const axle = { x: 0, height: 0, axleSlope: 0, axleBend: 0, stroke: 0, motionRatio: 0, ratioSlope: 0 };
+  wheelAt(rear, 0, 0, travel, axle);
+  return axle;
 }
 
 function restDocument(planned: JobPlan, loadCase: string | null, standing: Standing): RearRestDocument {

@@ -94,6 +94,8 @@ export interface TravelDocument {
   /** From pivot down to the axle, against the body's level [rad]; null where no pivot is known. */
   readonly armAngle: Figure | null;
   readonly centreDistance: number | null;
+  /** How far forward of where it was measured the axle stands [m]; null where no pivot is known. */
+  readonly axleForward: number | null;
 }
 
 /** The rear where a load rests. */
