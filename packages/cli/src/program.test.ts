@@ -192,6 +192,38 @@ describe('sagwright why', () => {
   });
 });
 
+describe('sagwright tape', () => {
+  test.each([
+    ['direct', 7, 'from arm eye to frame eye'],
+    ['linkage', 14, 'from rocker eye to far eye'],
+  ])('%s lists its %i lengths, and how they are taken', async (kind, count, last) => {
+    const { code, out, errors } = await sagwright(['tape', kind]);
+    expect([code, errors]).toEqual([0, '']);
+    expect(out).toMatch(new RegExp(`^ +${count}  ${last}$`, 'm'));
+    expect(out).toContain('from axle to pivot');
+  });
+
+  test('of a job tells which it has and what they give, and ends with 0', async () => {
+    const job = readFileSync(new URL('../../../examples/known-three-ways.json', import.meta.url), 'utf8');
+    const { code, out, errors } = await sagwright(['tape', '-'], job);
+    expect([code, errors]).toEqual([0, '']);
+    expect(out).toMatch(/14 {2}from rocker eye to far eye +349 mm/);
+    expect(out).toContain('found by tape');
+    const { machine } = JSON.parse(job);
+    delete machine.rear.travel.tape.l14;
+    const lacking = await sagwright(['tape', '-'], JSON.stringify({ ...JSON.parse(job), machine }));
+    expect(lacking.code).toBe(3);
+    expect(lacking.out).toMatch(/14 {2}from rocker eye to far eye +to be taken/);
+    expect(lacking.errors).toContain('leave the far eye free to move');
+  });
+
+  test('of a job without hard points says which kinds there are, and ends with 1', async () => {
+    const { code, errors } = await sagwright(['tape', 'tourer.json']);
+    expect(code).toBe(1);
+    expect(errors).toMatch(/sagwright\s+tape direct/);
+  });
+});
+
 describe('sagwright worklist', () => {
   const job = (rear: object): string => writeJob(tourerWith(['fitting', { rear }]));
 
