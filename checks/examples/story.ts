@@ -31,13 +31,15 @@ export function verdictOf(plan: PlanDocument, { spring, load }: StoryRow): Omit<
   if (cell.kind !== 'planned')
     throw new Error(`${spring}, ${load}: ${cell.kind}; a story tells what is planned`);
   const { sag, setting } = cell.set;
-  if (sag === null || setting === null) throw new Error(`${spring}, ${load}: no rest or no adjuster`);
+  const pressure = cell.pressure?.isPlanned ? cell.pressure : null;
+  if (sag === null || (setting === null && pressure === null))
+    throw new Error(`${spring}, ${load}: no rest or no adjuster`);
   const plusMinus = 1000 * sag.travel.plusMinus!;
   const decimals = decimalsFor(plusMinus);
   return {
-    set: settingInWords(setting.at),
+    set: pressure === null ? settingInWords(setting!.at) : pressureInWords(pressure.set.fullyOut),
     rests: `${fixed(1000 * sag.travel.value, decimals)} ± ${fixed(plusMinus, decimals)}`,
-    verdict: verdicts[cell.reach.kind],
+    verdict: verdicts[(pressure ?? cell).reach.kind],
   };
 }
 
@@ -57,6 +59,11 @@ function cellOf({ rear, front, loadCases }: PlanDocument, spring: string, load: 
     ?.cells.find(({ loadCase }) => loadCase === id);
   if (cell === undefined) throw new Error(`The plan has no spring "${spring}" with a load "${load}"`);
   return cell;
+}
+
+/** As a gauge reads it, fully out. */
+function pressureInWords(pascal: number): string {
+  return `${fixed(pascal / 1e5, 2)} bar`;
 }
 
 function settingInWords(at: SettingAt): string {

@@ -31,15 +31,16 @@ export function pressureLines(page: Page): readonly string[] {
     : say.pressure.instead(springName(page.planned.job, spring!.id));
   return [
     ...heading(page, say.pressure.title, beside),
-    ...table(columns(page, isPlanned), rows, page.width, page.paint),
+    ...table(columns(page, isPlanned, rows), rows, page.width, page.paint),
     ...pressureNotes(page.planned, page.units).flatMap((note) => wrap(note, page.width, '  ', '  ')),
   ];
 }
 
-function columns(page: Page, isPlanned: boolean): readonly Column<Row>[] {
+function columns(page: Page, isPlanned: boolean, rows: readonly Row[]): readonly Column<Row>[] {
   const { units } = page;
   const unit = unitOf('pressure', units);
   const { head } = say.pressure;
+  const reachWords = ({ pressure }: Row): string => pressureReachWords(pressure, units);
   const number = (value: number | null): string =>
     value === null ? '?' : formatNumber(value, 'pressure', units);
   const right = (top: string, below: string, cell: (pressure: PressureDocument) => string): Column<Row> => ({
@@ -58,10 +59,8 @@ function columns(page: Page, isPlanned: boolean): readonly Column<Row>[] {
           right('or', head.laden, ({ set }) => number(set.laden)),
         ]
       : []),
-    {
-      head: ['', say.pressure.reach],
-      align: 'left',
-      cell: ({ pressure }) => pressureReachWords(pressure, units),
-    },
+    ...(rows.some((row) => reachWords(row) !== '')
+      ? [{ head: ['', say.pressure.reach], align: 'left', cell: reachWords } as const]
+      : []),
   ];
 }

@@ -1,5 +1,8 @@
+import { unitOf } from '@sagwright/workbench/format/format';
 import type { SpringDocument } from '@sagwright/workbench/result/document';
+import { shortPressureWords } from '@sagwright/workbench/shock/words';
 import { words } from '@sagwright/workbench/words/catalogue';
+import { shock } from '@sagwright/workbench/words/english/shock';
 import { shortReachWords } from '@sagwright/workbench/words/reach';
 import { reasonLines } from '@sagwright/workbench/words/reasons';
 import { adjusterName, settingNumber, settingUnit } from '@sagwright/workbench/words/settings';
@@ -14,9 +17,14 @@ export function springLines(page: Page, end: End): readonly string[] {
   const { springs, adjuster } = page.result[end];
   if (springs.length === 0) return [];
   const { planned, units } = page;
+  const isAir = springs.some(({ cells }) =>
+    cells.some((cell) => cell.kind === 'planned' && cell.pressure?.isPlanned),
+  );
   const what =
     adjuster === null
-      ? ''
+      ? isAir
+        ? shock.pressure.column(unitOf('pressure', units))
+        : ''
       : `; ${adjusterName(planned, end)}, ${settingUnit(planned, end, units)}; edge, past: see below`;
   return [
     ...heading(page, `${end.toUpperCase()} SPRINGS`, `softest first${what}`),
@@ -44,6 +52,7 @@ function loadColumns(page: Page): readonly Column<SpringDocument>[] {
     cell: (spring) => {
       const cell = plannedCell(spring, id);
       if (cell === null) return '-';
+      if (cell.pressure?.isPlanned) return shortPressureWords(cell.pressure, units);
       const { setting } = cell.set;
       return cell.reach.kind === 'reached' && setting !== null
         ? settingNumber(setting.at, units)

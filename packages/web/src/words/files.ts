@@ -44,6 +44,12 @@ export const examples = [
   ['taped-linkage', 'Taped linkage', 'One shock on rocker and link, known by its hard points; a chain'],
   ['on-tiptoe', 'On tiptoe', 'Seat, trail, lean and beam after a stiffer pair; what keeps them'],
   ['nose-down', 'Nose down', 'A fork in depth: stack, air gap, top-out springs; what more oil would do'],
+  [
+    'pump-for-two',
+    'A pump for two',
+    'Air beside the coil sets the rear: pressures, and what the gauge takes',
+  ],
+  ['up-by-the-eye', 'Up by the eye', 'A length adjuster: turns left both ways, and what 4 mm do'],
   ['nothing-fits', 'Nothing fits', 'No spring at hand holds both loads; what would'],
   ['too-much-aboard', 'Too much aboard', 'Over the axle limit with a full tank: refused'],
   ['new-pair', 'A new pair', 'Longer shocks to be fitted: eyes, bolts, sleeves, and what hands do'],

@@ -145,10 +145,13 @@ export function formatUsed(figure: UsedFigure, units: Units): string {
   const own = assumed === null ? units.unit[dimension] : unitLike(assumed.unit, dimension, units);
   const unit = asTyped ? typed.unit : own;
   const width = shownWidth(halfWidth, unit);
-  const decimals = width > 0 ? decimalsFor(width) : finest[unit];
+  const decimals = width > 0 ? Math.min(decimalsFor(width), MOST_DECIMALS) : finest[unit];
   const number = asTyped ? String(typed.value) : usedNumber(shown(value, unit), decimals, assumed !== null);
   return `${marked(`${number} ± ${width > 0 ? fixed(width, decimals) : '0'}`, units)} ${unit}`;
 }
+
+/** No reading has more; a ± finer than that comes of a figure that is next to nothing. */
+const MOST_DECIMALS = 12;
 
 /** "1.5 %": the ± alone of a figure that went into the sum. */
 export function formatUsedWidth({ dimension, halfWidth }: UsedFigure, units: Units): string {

@@ -1,10 +1,19 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { decimalsFor, fixed } from '../format/digits.ts';
-import { formatFigure, formatFigureNumber, formatRange, formatSome, formatWidth } from '../format/format.ts';
+import {
+  formatFigure,
+  formatFigureNumber,
+  formatNumber,
+  formatRange,
+  formatSome,
+  formatSomeNumber,
+  formatWidth,
+} from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import { ONE_DIAMETER } from '../inputs/lengthAdjuster.ts';
 import { SET_LOSS } from '../inputs/shockAir.ts';
 import type { JobPlan } from '../path.ts';
+import { reachesShort } from '../words/english/reasons.ts';
 import { shock as say } from '../words/english/shock.ts';
 import type { ChosenLength, LengthAdjusterDocument, LengthLeft, PressureDocument } from './document.ts';
 
@@ -85,6 +94,14 @@ export function wantedPressureWords(aim: Figure, units: Units): string {
 /** The pressures that keep the sag in the wanted band, as far as there are such. */
 export function pressureBandWords({ least, most }: PressureDocument, units: Units): string {
   return most < 0 ? '' : formatRange(Math.max(0, least), most, 'pressure', units);
+}
+
+/** What is set, in a column of a wide table: "38", "edge", "past 5". */
+export function shortPressureWords({ set, reach }: PressureDocument, units: Units): string {
+  if (reach.kind === 'at the edge') return reachesShort[reach.kind]();
+  return reach.kind === 'out of reach'
+    ? reachesShort[reach.kind](formatSomeNumber(reach.short, 'pressure', units))
+    : formatNumber(set.fullyOut, 'pressure', units);
 }
 
 /** "ok", or by how much the wanted pressure lies past the unit's range. */

@@ -38,13 +38,14 @@ export const shock = {
   pressure: {
     head: {
       fullyOut: 'fully out',
-      alone: 'standing alone',
-      laden: 'with the load',
+      alone: 'alone',
+      laden: 'laden',
       wanted: 'wanted',
       band: 'in the',
       bandBelow: 'wanted band',
     },
     reach: 'reach',
+    column: (unit: string) => `; air, ${unit}, fully out; edge, past: see below`,
     title: 'AIR OF THE SHOCK',
     instead: (spring: string) => `with ${spring} and the collar where it was found, instead of turning it`,
     planned: 'what sets the rear',
@@ -67,7 +68,7 @@ export const shock = {
       `another unit: one that may hold ${range}, with ${spring}`,
     noRemedy: 'no load left at home, other coil or other range of pressure alone would cure it',
     state:
-      'Fully out: wheel in the air. Standing alone: on both wheels, nobody and nothing aboard. They are one setting, read in three states.',
+      'Fully out: wheel in the air. Alone: on both wheels, nobody and nothing aboard. Laden: with the load. They are one setting, read in three states.',
   },
   lockNut:
     'Loosen the lock nut before the eye is turned, tighten it after, and see that both eyes stand in line. Torque as the manual says.',
