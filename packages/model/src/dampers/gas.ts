@@ -1,4 +1,4 @@
-import type { RatedForce } from '../springs/spring.ts';
+import type { RatedForce } from '../springs/forceAt.ts';
 
 /** Gas shut in above or behind a rod: it pushes the strut apart. */
 export interface GasSI {

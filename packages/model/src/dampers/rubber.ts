@@ -1,4 +1,4 @@
-import type { ForceAt } from '../springs/spring.ts';
+import type { ForceAt } from '../springs/forceAt.ts';
 import { tableAt } from '../springs/table.ts';
 
 /** A bump rubber: touched at `start`, harder the deeper it goes. */

@@ -1,4 +1,4 @@
-import type { ForceAt } from '../springs/spring.ts';
+import type { ForceAt } from '../springs/forceAt.ts';
 
 /** A spring inside the damper that is squeezed near full extension and pulls the damper shorter. */
 export interface TopOutSI {

@@ -1,4 +1,5 @@
-import { compressionFor, type ForceAt, springAt } from '../springs/spring.ts';
+import type { ForceAt } from '../springs/forceAt.ts';
+import { compressionFor, springAt } from '../springs/spring.ts';
 import type { Parameters } from '../statics/parameters.ts';
 import type { EndName, Prepared } from '../statics/prepared.ts';
 import { type Direction, figuresOf, moveFrom, restore, type UncertainInput } from '../uncertainty/inputs.ts';

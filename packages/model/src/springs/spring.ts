@@ -1,3 +1,4 @@
+import type { ForceAt } from './forceAt.ts';
 import { tableAt } from './table.ts';
 
 /** The springs of a strut: force against compression of the spring itself. All SI, compression positive. */
@@ -12,17 +13,6 @@ export type SpringSI =
   | { readonly kind: 'parallel'; readonly rate: number; readonly second: number; readonly gap: number }
   /** Force [N] against compression [m], both rising strictly from 0; straight lines between the points. */
   | { readonly kind: 'table'; readonly compression: readonly number[]; readonly force: readonly number[] };
-
-/** A force at one place [N], and its slope [N/m]. */
-export interface RatedForce {
-  force: number;
-  rate: number;
-}
-
-/** The same with its energy from zero compression [J]. */
-export interface ForceAt extends RatedForce {
-  energy: number;
-}
 
 /**
  * Force of a spring compressed by x. A compression <= 0 leaves the spring loose: force, rate and energy 0.

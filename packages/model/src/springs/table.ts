@@ -1,4 +1,4 @@
-import type { ForceAt } from './spring.ts';
+import type { ForceAt } from './forceAt.ts';
 
 /**
  * Force at x of a table that rises from 0: straight between its points, the last slope carried on beyond the last.

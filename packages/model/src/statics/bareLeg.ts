@@ -1,6 +1,6 @@
 import type { StrutSI } from '../dampers/strut.ts';
 import { root } from '../numerics/root.ts';
-import type { RatedForce } from '../springs/spring.ts';
+import type { RatedForce } from '../springs/forceAt.ts';
 import { strutAt } from './endAt.ts';
 
 /**

@@ -5,7 +5,8 @@ import { topOutAt } from '../dampers/topOut.ts';
 import type { AxleAt } from '../rear/axlePath.ts';
 import type { StrokeAt } from '../rear/kinematics.ts';
 import { wheelAt } from '../rear/wheelMotion.ts';
-import { type ForceAt, type RatedForce, springAt } from '../springs/spring.ts';
+import type { ForceAt, RatedForce } from '../springs/forceAt.ts';
+import { springAt } from '../springs/spring.ts';
 import { ATMOSPHERE, type EndSI } from './machine.ts';
 
 /** One end at one wheel travel: axle in the body, damper, and what its struts do at the wheel. */
