@@ -62,6 +62,10 @@ const why = `sagwright why FIGURE FILE: where a number of the plan comes from.
   sagwright why wheel-rate my-job.json --end front --units imperial
   sagwright why fork-air my-job.json --at 80
       Forces of the fork, at so many % of its stroke.
+  sagwright why margin my-job.json --of rear-axle
+      What is left of a limit, by its id; the nearest where none is named.
+  sagwright why room my-job.json --load "to work" --of box
+      How much more may lie at a place.
   sagwright why axle-load my-job.json --full
       Every input, the smallest too.
 

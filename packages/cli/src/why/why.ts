@@ -1,5 +1,6 @@
 import { type ForkFigure, forkFigureNames, forkFigures, whyFork } from '@sagwright/workbench/fork/whyFork';
 import { unitsFor } from '@sagwright/workbench/format/units';
+import { limitFigureNames, limitFigures, openLimit } from '@sagwright/workbench/limits/whyLimit';
 import { planJob } from '@sagwright/workbench/path';
 import { openStance, stanceNames } from '@sagwright/workbench/stance/whyStance';
 import { figureNames } from '@sagwright/workbench/why/figures';
@@ -25,6 +26,7 @@ export async function why(args: readonly string[], out: Output, errors: Output):
     end: { type: 'string' },
     point: { type: 'string' },
     at: { type: 'string' },
+    of: { type: 'string' },
     full: { type: 'boolean' },
     units: { type: 'string' },
   });
@@ -37,7 +39,8 @@ export async function why(args: readonly string[], out: Output, errors: Output):
   const figure = figureNames.find((name) => name === figureText);
   const stance = stanceNames.find((name) => name === figureText);
   const fork = forkFigureNames.find((name) => name === figureText);
-  if (figure === undefined && stance === undefined && fork === undefined) {
+  const limit = limitFigureNames.find((name) => name === figureText);
+  if (figure === undefined && stance === undefined && fork === undefined && limit === undefined) {
     return { misused: noFigure(figureText) };
   }
   const name = oneFile(files);
@@ -55,19 +58,21 @@ export async function why(args: readonly string[], out: Output, errors: Output):
     report(name, planned.problems, errors);
     return exitCodes.problems;
   }
-  const { load = null, spring = null, point = null } = read.values;
+  const { load = null, spring = null, point = null, of = null } = read.values;
   const units = unitsFor(choice, planned.job, '.');
   const full = read.values.full === true;
   if (figure === undefined) {
     const told =
-      fork === undefined
-        ? openStance(planned, { figure: stance!, point, load }, units)
-        : whyFork(planned, { force: forkFigures[fork], share }, units);
+      limit !== undefined
+        ? openLimit(planned, { figure: limit, of, load }, units)
+        : fork === undefined
+          ? openStance(planned, { figure: stance!, point, load }, units)
+          : whyFork(planned, { force: forkFigures[fork], share }, units);
     if (typeof told === 'string') {
       errors.write(`${wrap(told, errors.width).join('\n')}\n`);
       return exitCodes.nothingFits;
     }
-    out.write(`${whyLines(fork ?? stance!, told, full, out).join('\n')}\n`);
+    out.write(`${whyLines(limit ?? fork ?? stance!, told, full, out).join('\n')}\n`);
     return exitCodes.planned;
   }
   const opened = openFigure(planned, { figure, end, spring, loadCase: load });
@@ -81,7 +86,7 @@ export async function why(args: readonly string[], out: Output, errors: Output):
 
 function noFigure(found: string | undefined): string {
   const what = found === undefined ? 'A figure is needed' : `No figure "${found}"`;
-  return `${what}; there are ${words.list([...figureNames, ...stanceNames, ...forkFigureNames])}`;
+  return `${what}; there are ${words.list([...figureNames, ...stanceNames, ...forkFigureNames, ...limitFigureNames])}`;
 }
 
 function endOf(text: string | undefined): 'rear' | 'front' | Misused {
@@ -103,6 +108,7 @@ function listLines({ width, paint }: Output): readonly string[] {
     ...figureNames.map((name) => [name, words.why[name].title] as const),
     ...stanceNames.map((name) => [name, stanceWhy[name].title] as const),
     ...forkFigureNames.map((name: ForkFigure) => [name, forkWhy[forkFigures[name]].title] as const),
+    ...limitFigureNames.map((name) => [name, limitFigures[name]] as const),
   ];
   const columns = Math.max(...titles.map(([name]) => columnsOf(name))) + 2;
   return titles.flatMap(([name, title]) =>

@@ -5,7 +5,8 @@ import { addFigure } from '../words/fields.ts';
 import { limitList as words } from '../words/limitList.ts';
 import { loads } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
-import type { OpenSheet } from './sheets.ts';
+import type { FigureQuestion } from '../worker/messages.ts';
+import type { MachineSheet, OpenSheet } from './sheets.ts';
 import { useLimits } from './useLimits.ts';
 import './limitList.css';
 
@@ -33,7 +34,7 @@ export default memo(function LimitList({
               onSheet={onSheet}
             />
           ))}
-          {load.letter !== null && <Rooms view={view} name={loads.spoken(load.letter, load.name)} />}
+          <Rooms view={view} load={load} onSheet={onSheet} />
         </>
       )}
     </section>
@@ -60,9 +61,8 @@ function Rows({ rows, onSheet }: { readonly rows: readonly LimitRowView[]; reado
     <ul>
       {rows.map(({ id, name, verdict, says, note, needs }) => (
         <li key={id} data-verdict={verdict} data-limit={id}>
-          <b className="limit-list-name">{capital(name)}</b>
           {needs.length === 0 ? (
-            <span>{whole(says)}</span>
+            <OpenKey says={says} name={name} onOpen={() => onSheet(why({ of: 'limit', id }))} />
           ) : (
             <Needs name={name} needs={needs} onSheet={onSheet} />
           )}
@@ -70,6 +70,28 @@ function Rows({ rows, onSheet }: { readonly rows: readonly LimitRowView[]; reado
         </li>
       ))}
     </ul>
+  );
+}
+
+function why(question: FigureQuestion): MachineSheet {
+  return { kind: 'why', question };
+}
+
+/** A sentence that opens up. */
+function OpenKey({
+  name,
+  says,
+  onOpen,
+}: {
+  readonly name: string | null;
+  readonly says: string;
+  readonly onOpen: () => void;
+}) {
+  return (
+    <button type="button" className="limit-list-open" onClick={onOpen}>
+      {name !== null && <b>{capital(name)}</b>}
+      <span>{whole(says)}</span>
+    </button>
   );
 }
 
@@ -81,6 +103,7 @@ function Needs({
 }: Pick<LimitRowView, 'name' | 'needs'> & { readonly onSheet: OpenSheet }) {
   return (
     <>
+      <b>{capital(name)}</b>
       <span>{words.notChecked}</span>
       {needs.map(({ says, path }) => (
         <span key={`${path} ${says}`} className="limit-list-need">
@@ -101,15 +124,30 @@ function Needs({
   );
 }
 
-function Rooms({ view, name }: { readonly view: LimitListView; readonly name: string }) {
-  if (view.rooms.length === 0) return null;
+function Rooms({
+  view,
+  load,
+  onSheet,
+}: {
+  readonly view: LimitListView;
+  readonly load: LoadView;
+  readonly onSheet: OpenSheet;
+}) {
+  const { id, letter, name } = load;
+  if (view.rooms.length === 0 || id === null || letter === null) return null;
   return (
     <>
-      <h2>{words.room(name)}</h2>
+      <h2>{words.room(loads.spoken(letter, name))}</h2>
       <p className="limit-list-counts">{capital(view.roomSays)}.</p>
       <ul>
         {view.rooms.map(({ place, says }) => (
-          <li key={place}>{whole(capital(says))}</li>
+          <li key={place}>
+            <OpenKey
+              name={null}
+              says={capital(says)}
+              onOpen={() => onSheet(why({ of: 'room', place, load: id }))}
+            />
+          </li>
         ))}
       </ul>
     </>

@@ -97,7 +97,8 @@ export function MachineTab(props: MachineTabProps) {
 /** The same figure of another load. */
 function ofLoad(sheet: Extract<MachineSheet, { kind: 'why' }>, load: string | null): MachineSheet {
   const { question } = sheet;
-  if (question.of === 'plan' || question.of === 'fork') return sheet;
+  if (question.of === 'plan' || question.of === 'fork' || question.of === 'limit') return sheet;
+  if (question.of === 'room') return load === null ? LOAD : { kind: 'why', question: { ...question, load } };
   if (question.of === 'stance')
     return { kind: 'why', question: { of: 'stance', asked: { ...question.asked, load } } };
   return { kind: 'why', question: { of: 'stand', asked: { ...question.asked, load } } };

@@ -61,7 +61,10 @@ export type FigureQuestion =
   | { readonly of: 'stand'; readonly asked: StandQuestion }
   | { readonly of: 'stance'; readonly asked: StanceQuestion }
   | { readonly of: 'fork'; readonly asked: ForkQuestion }
-  | { readonly of: 'plan'; readonly asked: WhyQuestion };
+  | { readonly of: 'plan'; readonly asked: WhyQuestion }
+  /** What is left of a limit, by its id; and the room at a place with a load. */
+  | { readonly of: 'limit'; readonly id: string }
+  | { readonly of: 'room'; readonly place: string; readonly load: string };
 
 /** How a load (null: the machine alone) of the last plan stands and steers. */
 export interface AskStance {

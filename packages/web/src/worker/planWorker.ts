@@ -64,8 +64,8 @@ export function createDesk(
       return say({ kind: 'stance told', id, stance });
     }
     if (message.kind === 'ask limits') {
-      const { limitListView } = await import('@sagwright/workbench/page/limitListView');
-      const limits = now === null ? null : limitListView(now.planned, message.load, now.units);
+      const { limitDesk } = await import('./limitDesk.ts');
+      const limits = now === null ? null : limitDesk.limitListView(now.planned, message.load, now.units);
       return say({ kind: 'limits told', id, limits });
     }
     if (message.kind === 'ask compare') {
@@ -86,6 +86,12 @@ async function opened(planned: JobPlan, question: FigureQuestion, units: Units):
   if (question.of === 'fork') {
     const { forkDesk } = await import('./forkDesk.ts');
     return forkDesk.whyFork(planned, question.asked, units);
+  }
+  if (question.of === 'limit' || question.of === 'room') {
+    const { limitDesk } = await import('./limitDesk.ts');
+    return question.of === 'limit'
+      ? limitDesk.whyLimit(planned, question.id, units)
+      : limitDesk.whyRoom(planned, question.load, question.place, units);
   }
   const answer = why(planned, question.asked);
   return answer.kind === 'opened'

@@ -70,3 +70,10 @@ test('no number is ever shown as minus nothing, and rounding moves it by half a 
     { seed: 12, numRuns: 2000 },
   );
 });
+
+test('a ± too small for anybody to read is told to the twelfth place', () => {
+  for (const plusMinus of [3e-13, 5e-124, 5e-324]) {
+    expect(decimalsFor(plusMinus)).toBe(12);
+    expect(Number(fixed(plusMinus, decimalsFor(plusMinus)))).toBe(0);
+  }
+});

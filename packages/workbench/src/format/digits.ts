@@ -9,8 +9,11 @@ export function decimalsFor(plusMinus: number): number {
     throw new RangeError(`decimalsFor: ± ${plusMinus}; a finite number above 0 is needed`);
   }
   const [digits, exponent] = plusMinus.toExponential(1).split('e') as [string, string];
-  return (Number(digits) < 3 ? 1 : 0) - Number(exponent);
+  return Math.min(MOST, (Number(digits) < 3 ? 1 : 0) - Number(exponent));
 }
+
+/** Nobody reads further: a ± below that shows as none. */
+const MOST = 12;
 
 /** A number to a decimal place (below 0: to tens, hundreds), halves away from 0, never "-0". Digits beyond the 12th are noise. */
 export function fixed(value: number, decimals: number): string {

@@ -40,7 +40,9 @@ function marginWords({ kind, margin, allowed, dimension, verdict }: LimitRowDocu
   const { value, plusMinus } = margin!;
   const size = Math.abs(value);
   const said =
-    dimension === 'count' ? say.clicks(String(size)) : exactly({ value: size, plusMinus }, dimension, units);
+    dimension === 'count'
+      ? say.clicks(String(size))
+      : exactWords({ value: size, plusMinus }, dimension, units);
   const way = verdict === 'over' ? 'over' : 'left';
   if (kind === 'coil bind' && allowed !== null && dimension !== 'count')
     return say.keptOff[way](said, format(allowed.value, dimension, units));
@@ -48,7 +50,7 @@ function marginWords({ kind, margin, allowed, dimension, verdict }: LimitRowDocu
 }
 
 /** What is taken as it stands is told without a ±. */
-function exactly(figure: Figure, dimension: ShownDimension, units: Units): string {
+export function exactWords(figure: Figure, dimension: ShownDimension, units: Units): string {
   if (figure.plusMinus === null) return say.unknownPlusMinus(format(figure.value, dimension, units));
   return figure.plusMinus === 0
     ? format(figure.value, dimension, units)
@@ -83,7 +85,7 @@ function roomSaid(planned: JobPlan, room: RoomDocument, where: string, units: Un
   const { mass, by, moreThan, notChecked } = room;
   if (moreThan !== null) return say.room.moreThan(where, format(moreThan, 'mass', units));
   if (mass === null || by === null) return say.room.unknown(where);
-  const told = exactly(mass, 'mass', units);
+  const told = exactWords(mass, 'mass', units);
   if (by.kind === 'tips') return say.room.most(where, told, say.room.tips);
   const isAtBest = notChecked.some(({ kind }) => kind === by.kind && kind !== 'place');
   return say.room.most(where, told, (isAtBest ? say.room.atBest : say.room.by)(limitName(planned, by)));
