@@ -30,6 +30,9 @@ test.each(['tablet', 'phone'] as const)(
     await page.getByRole('button', { name: 'Jobs' }).click();
     await page.locator('.jobs-sheet').waitFor();
     await expectWhole(page);
+    await page.getByRole('button', { name: /^Kept machines/ }).click();
+    await page.getByRole('heading', { name: 'Kept machines, shocks and forks' }).waitFor();
+    await expectWhole(page);
     await page.getByRole('button', { name: 'Jobs' }).click();
     await page.locator('.tab-index-tab').nth(1).click();
     await page.locator('.choose-answer').waitFor();

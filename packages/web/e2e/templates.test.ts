@@ -1,5 +1,6 @@
 /** Machines, shocks and forks that are kept in the browser: kept, taken, compared, and not lost by a newer store. */
 import { readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import {
@@ -10,8 +11,10 @@ import {
   openWindow,
   planned,
   savedText,
+  sizes,
   visit,
 } from './page.ts';
+import { cutWords, smallTargets } from './seen.ts';
 
 let desk: Desk;
 beforeAll(async () => {
@@ -170,3 +173,20 @@ test('two windows keep templates, and each finds what the other kept', async () 
   expect([...first.errors, ...second.errors]).toEqual([]);
   await first.context.close();
 });
+
+/** As on the tabs: 62 px (12 mm) to press with a glove, 32 px with a mouse. */
+test.each(Object.keys(sizes) as (keyof typeof sizes)[])(
+  'on a %s the sheet can be pressed with a glove, is read out whole, and cuts no word',
+  async (size) => {
+    const { context, page } = await visit(desk, size, 'truck');
+    await openSheet(page);
+    await page.getByRole('button', { name: 'Its machine' }).click();
+    await page.getByLabel('Second').selectOption({ index: 3 });
+    await page.locator('.compare-lines > li').first().waitFor();
+    expect(await smallTargets(page, size === 'desktop' ? 32 : 62)).toEqual([]);
+    expect(await cutWords(page)).toEqual([]);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    await context.close();
+  },
+);

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fitting } from './fitting.ts';
 import { fork } from './fork.ts';
 import type { Immutable } from './immutable.ts';
 import { machine } from './machine.ts';
@@ -46,6 +47,8 @@ export const template = z.discriminatedUnion('kind', [
     machine: z.strictObject({ rear: z.strictObject({ shock }) }),
     springs,
     fitted: z.strictObject({ rear: z.exactOptional(fittedAt) }),
+    /** Its eyes, its reservoir, and the tools that go on it. */
+    fitting: z.exactOptional(fitting),
   }),
   z.strictObject({
     ...every,

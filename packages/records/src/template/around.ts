@@ -41,6 +41,7 @@ export function jobAround(template: Template, preload: PreloadOf): JobDocument {
         springs: template.fitted.rear ? job.springs : { ...job.springs, [STAND_IN]: standIn },
         machine,
         setups: { asFound: { rear: asFound(fitted, 'rear') } },
+        ...(template.fitting && { fitting: template.fitting }),
       };
     }
     case 'fork': {

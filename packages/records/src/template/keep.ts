@@ -5,6 +5,7 @@ import type { JobDocument } from '../schema.ts';
 import { fittedIn } from './around.ts';
 import { isFields, pathsOf, without } from './fields.ts';
 import { type LeftOutBecause, neverKept } from './leftOut.ts';
+import { unitOf } from './unit.ts';
 
 export interface LeftOut {
   /** In the job. */
@@ -44,7 +45,15 @@ export function keepTemplate(job: JobDocument, kind: TemplateKind, name: string)
       }
       case 'shock': {
         const { shock } = machine.rear;
-        return { ...every, kind, machine: { rear: { shock } }, fitted: { rear: fittedIn(rear) } };
+        const unit = job.fitting?.rear && unitOf(job.fitting.rear);
+        const fitted = { rear: fittedIn(rear) };
+        return {
+          ...every,
+          kind,
+          machine: { rear: { shock } },
+          fitted,
+          ...(unit && { fitting: { rear: unit } }),
+        };
       }
       case 'fork': {
         const fork = machine.front.fork ?? {};
@@ -85,7 +94,8 @@ function isOf({ springs }: JobDocument, kind: TemplateKind): (leftOut: LeftOut) 
   const [part, setup] = [`machine.${end}.${kind}.`, `setups.asFound.${end}`];
   return ({ path }) => {
     const [list, id] = path.split('.');
-    return list === 'springs' ? springs[id!]?.end === end : path === setup || path.startsWith(part);
+    if (list === 'springs') return springs[id!]?.end === end;
+    return path === setup || path.startsWith(part) || (list === 'fitting' && kind === 'shock');
   };
 }
 

@@ -8,6 +8,8 @@ export type LeftOutBecause =
   | 'read it there'
   /** What wears, and what was read of this one part alone. */
   | 'this one only'
+  /** Of what it is fitted to, and of the hands that fit it: bolts, sleeves, torques, steps that were done. */
+  | 'around it'
   /** The van's, not the machine's. */
   | 'not in it';
 
@@ -20,6 +22,7 @@ export const neverKept: Readonly<Record<string, LeftOutBecause>> = {
   targetSet: 'who rides',
   choice: 'who rides',
   steady: 'who rides',
+  fitting: 'around it',
   'setups.asFound.rear': 'how it stood',
   'setups.asFound.front': 'how it stood',
   'machine.beam': 'how it stood',

@@ -123,6 +123,27 @@ describe('A template', () => {
     ]);
   });
 
+  test('of a shock keeps its eyes and the tools on it, and no bolt, sleeve, torque or step of one machine', () => {
+    const mount = { bush: 'rubber', bore: q(12, 'mm'), bolt: q(11, 'mm') };
+    const sleeve = { inner: q(11.1, 'mm'), outer: q(11.9, 'mm'), length: q(22, 'mm') };
+    const tool = (on: string) => ({ order: 1, on, kind: 'spanner', size: q(17, 'mm') });
+    const job = jobWith([
+      'fitting.rear',
+      {
+        top: { ...mount, sleeve },
+        tools: { a: tool('topBolt'), b: tool('lockNut') },
+        torques: { topBolt: { value: q(40, 'N·m'), page: 'p. 3', readBy: 'Alix' } },
+        done: { found: { by: 'Alix' } },
+      },
+    ]);
+    const { template, leftOut } = kept(job, 'shock');
+    expect(template).toHaveProperty('fitting', {
+      rear: { top: { bush: 'rubber', bore: q(12, 'mm') }, tools: { b: tool('lockNut') } },
+    });
+    expect(leftOut).toContainEqual({ path: 'fitting', because: 'around it' });
+    expect(kept(job, 'machine').template).not.toHaveProperty('fitting');
+  });
+
   test('of a fork is not to be had where the front is none, or where nothing is told of it', () => {
     const travel = { kind: 'leverage', ratio: q(1.2, 'wheel/shock') };
     const front = { name: 'f', order: 2, end: 'front', rate: { kind: 'linear', rate: q(30, 'N/mm') } };

@@ -21,9 +21,11 @@ import { type Pair, pairsOf } from './walk.ts';
 export function compare(a: Compared, b: Compared, part: ComparedPart): Comparison {
   const asKept = a.from === 'template' || b.from === 'template';
   const [one, other] = [layOut(a, part, asKept), layOut(b, part, asKept)];
-  const rows = [...pairsOf(one.part, other.part, ['machine'], ['machine']), ...springPairs(one, other)].map(
-    (pair) => rowOf(pair, one, other),
-  );
+  const rows = [
+    ...pairsOf(one.part, other.part, ['machine'], ['machine']),
+    ...springPairs(one, other),
+    ...pairsOf(one.fitting, other.fitting, ['fitting'], ['fitting']),
+  ].map((pair) => rowOf(pair, one, other));
   const differing = rows.filter(({ verdict }) => isDifference(verdict));
   return {
     format: comparisonFormat,

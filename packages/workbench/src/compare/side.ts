@@ -5,6 +5,7 @@ import type { Spring } from '@sagwright/records/schema/springs';
 import type { Template } from '@sagwright/records/schema/template';
 import { jobAround } from '@sagwright/records/template/around';
 import { keepTemplate } from '@sagwright/records/template/keep';
+import { unitOf } from '@sagwright/records/template/unit';
 import { inputsOf } from '../inputs/inputs.ts';
 import type { UsedFigure } from '../inputs/take.ts';
 import { usualPreload } from '../template/preload.ts';
@@ -31,6 +32,8 @@ function partsOf(side: Compared): readonly ComparedPart[] {
 export interface LaidOut {
   readonly job: JobDocument;
   readonly part: unknown;
+  /** What goes with a shock into any machine beside it. */
+  readonly fitting: unknown;
   readonly springs: readonly { readonly strut: string; readonly id: string; readonly spring: Spring }[];
   readonly figures: ReadonlyMap<string, UsedFigure>;
 }
@@ -46,7 +49,14 @@ export function layOut(side: Compared, part: ComparedPart, asKept: boolean): Lai
     ...(part === 'fork' || !isTold(side, 'rear') ? [] : springsIn(whole, 'rear', rear)),
     ...(part === 'shock' || front === undefined ? [] : springsIn(whole, 'front', front)),
   ];
-  return { job, part: partOf(job, part), springs, figures: inputs.ok ? inputs.inputs.figures : new Map() };
+  const unit = part === 'shock' && whole.fitting?.rear ? unitOf(whole.fitting.rear) : undefined;
+  return {
+    job,
+    part: partOf(job, part),
+    fitting: unit && { rear: unit },
+    springs,
+    figures: inputs.ok ? inputs.inputs.figures : new Map(),
+  };
 }
 
 export function jobOf(side: Compared): JobDocument {

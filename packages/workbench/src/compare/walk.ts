@@ -28,6 +28,7 @@ const readings: ReadonlySet<string> = new Set([
   'machine.rear.travel.points',
   'machine.rear.travel.tape',
   'machine.rear.travel.earlierSurvey',
+  'fitting.rear.tools',
 ]);
 
 /** The leaves of two trees that stand at a path in each, in the order of the first, then what only the second has. */

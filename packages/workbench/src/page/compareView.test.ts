@@ -3,8 +3,7 @@ import { expect, test } from 'vitest';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
 import { compareView } from './compareView.ts';
 
-const job = (...changes: readonly Change[]) =>
-  ({ from: 'job', document: tourerWith(...changes) }) as const;
+const job = (...changes: readonly Change[]) => ({ from: 'job', document: tourerWith(...changes) }) as const;
 
 function template(kind: 'shock' | 'fork') {
   const kept = keepTemplate(tourerWith(), kind, 'kept');

@@ -91,6 +91,32 @@ describe('A shock or a fork', () => {
     expect(planJob(made)).toMatchObject({ ok: true });
   });
 
+  test('takes its own eyes and tools along, on the bolts of the machine, and no step of the other one counts as done', () => {
+    const tool = (on: string, size: number) => ({ order: 1, on, kind: 'spanner', size: q(size, 'mm') });
+    const torque = { value: q(40, 'N·m'), page: 'p. 3', readBy: 'Alix' };
+    const job = tourerWith([
+      'fitting.rear',
+      {
+        name: 'the other pair',
+        top: { bore: q(14, 'mm'), bolt: q(12, 'mm') },
+        tools: { a: tool('topBolt', 17), b: tool('eye', 22) },
+        torques: { topBolt: torque, lockNut: torque },
+        done: { found: {} },
+      },
+    ]);
+    const eyes = { top: { bore: q(16, 'mm') }, tools: { a: tool('eye', 19) } };
+    const { fitting } = kept(tourerWith(['fitting.rear', eyes]), 'shock');
+    const made = putInto({ ...otherShock(), ...(fitting && { fitting }) }, job);
+    expect(made.job.fitting).toEqual({
+      rear: {
+        top: { bore: q(16, 'mm'), bolt: q(12, 'mm') },
+        tools: { a: tool('topBolt', 17), 'a-2': tool('eye', 19) },
+        torques: { topBolt: torque },
+      },
+    });
+    expect(made.dropped).toContain('fitting');
+  });
+
   test('brings its spring along, and loses none that was there', () => {
     const job = tourerWith();
     const { springs } = putInto(otherShock(), job).job;

@@ -6,6 +6,7 @@ import type { EndSetting } from '@sagwright/records/schema/setups';
 import type { FittedAt, TemplateOf } from '@sagwright/records/schema/template';
 import { fittedIn, settingOf, sideOf } from '@sagwright/records/template/around';
 import { keepTemplate } from '@sagwright/records/template/keep';
+import { withUnit } from '@sagwright/records/template/unit';
 import { writeTemplate } from '@sagwright/records/writeTemplate';
 import { usualPreload } from './preload.ts';
 import { dropped, readAgain } from './putSays.ts';
@@ -72,8 +73,11 @@ function withPart(template: PartTemplate, job: JobDocument): JobDocument {
   const own = template.kind === 'shock' ? template.fitted.rear : template.fitted.front;
   const fitted = own === undefined ? there && fittedIn(there) : mapped(own, (id) => ids.get(id) ?? id);
   const unread = fitted && settingOf(asManyAs(there, fitted), (id) => sideOf(springs, id, usualPreload[end]));
+  const { fitting, ...rest } = job;
+  const rear = template.kind === 'shock' ? withUnit(fitting?.rear, template.fitting?.rear) : fitting?.rear;
   return {
-    ...job,
+    ...rest,
+    ...(rear && { fitting: { rear } }),
     machine: machineWith(template, job.machine),
     springs,
     setups: { asFound: { ...job.setups.asFound, ...(unread && { [end]: unread }) } },

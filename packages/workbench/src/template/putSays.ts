@@ -13,6 +13,7 @@ const ofTheOther: { readonly [K in PartKind]: readonly string[] } = {
     'machine.rear.shock.adjuster.touches',
     'machine.rear.shock.lengthAdjuster.thread',
     'machine.rear.shock.lengthAdjuster.mark',
+    'fitting',
   ],
   fork: ['setups.asFound.front', 'choice.front', 'machine.front.fork.adjuster.touches'],
 };

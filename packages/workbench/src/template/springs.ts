@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Spring } from '@sagwright/records/schema/springs';
+import { freeId } from '@sagwright/records/template/freeId';
 
 type Springs = JobDocument['springs'];
 
@@ -19,14 +20,6 @@ export function withSprings(
     };
   }
   return { springs, ids };
-}
-
-function freeId(id: string, isFree: (id: string) => boolean): string {
-  if (isFree(id)) return id;
-  const stem = id.slice(0, 60);
-  for (let number = 2; ; number++) {
-    if (isFree(`${stem}-${number}`)) return `${stem}-${number}`;
-  }
 }
 
 /** The same spring, wherever it lies and stands in its list. */

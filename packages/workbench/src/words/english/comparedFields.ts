@@ -85,8 +85,27 @@ export const comparedFields: Names = {
   targetSet: () => 'target set in use',
   choice: () => 'what was picked',
   steady: () => 'braking and driving',
+  fitting: () => 'what was told of fitting it: bolts, sleeves, torques, steps done',
+  'fitting.rear.name': () => 'name of the shocks that are fitted',
+  'fitting.rear.spring': () => 'whether the spring comes on it',
+  'fitting.rear.reservoir.kind': () => 'where its reservoir is',
+  'fitting.rear.reservoir.heads': () => "heads of the bracket's bolts",
+  'fitting.rear.reservoir.offset': () => 'how far its bracket stands off',
+  'fitting.rear.reservoir.spacer': () => 'thickness of a spacer of its bracket',
+  ...eye('top'),
+  ...eye('bottom'),
   note: () => 'note',
 };
+
+function eye(end: 'top' | 'bottom'): Names {
+  const at = `fitting.rear.${end}`;
+  return {
+    [`${at}.bush`]: () => `bush of the ${end} eye`,
+    [`${at}.bore`]: () => `bore of the ${end} eye`,
+    [`${at}.eyeWidth`]: () => `width of the ${end} eye`,
+    [`${at}.keep`]: () => `side float to remain at the ${end} eye`,
+  };
+}
 
 function tyre(end: 'rear' | 'front'): Names {
   const at = `machine.${end}.tyre`;

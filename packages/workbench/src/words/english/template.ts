@@ -13,6 +13,8 @@ export const templateWords = {
     'read it there': (what) =>
       `Left out, since somebody relies on it and it must be read on each machine: ${what}.`,
     'this one only': (what) => `Left out, since it was read of this one alone: ${what}.`,
+    'around it': (what) =>
+      `Left out, but for what goes with a shock into any machine (eyes, reservoir, tools on it): ${what}.`,
     'not in it': (what) => `Left out, since it is of the shelf: ${what}.`,
   } satisfies Record<LeftOutBecause, (what: string) => string>,
   told: (what: string) => `Kept as told, since the next one has its own plate and weight: ${what}.`,
