@@ -34,6 +34,7 @@ export const problems = {
   needed: (what: 'figure' | 'rows' | 'words') =>
     ({ figure: 'figure needed.', rows: 'readings needed.', words: 'to be filled in.' })[what],
   oneOf: (labels: readonly string[]) => `one figure of these is needed: ${labels.join('; ')}.`,
+  allOf: (labels: readonly string[]) => `needed: ${labels.join('; ')}.`,
 } as const;
 
 export const worker = {

@@ -27,6 +27,7 @@ export type NoteCode =
   | 'points beyond shock'
   | 'sideways not known'
   | 'places only looked for'
+  | 'place found elsewhere'
   | 'drive without pivot'
   | 'one diameter for bore and seal'
   | 'spring volume not known'

@@ -7,7 +7,7 @@ import { type Desk, impossible, note } from './desk.ts';
 import { type PartField, partFields } from './partFields.ts';
 import { takeLengthened } from './shockLength.ts';
 import { tellStuck } from './stuckRear.ts';
-import { placesNow } from './tapedPlaces.ts';
+import { awayOf, placesNow } from './tapedPlaces.ts';
 import { tellTape } from './tapeTrouble.ts';
 
 /** How wheel and axle of the rear move, and from where their travel was read. */
@@ -76,9 +76,15 @@ function placesOf(desk: Desk, travel: Points, rear: Rear, radius: number): Place
   if (taped.answer.kind !== 'points') return null;
   const isRead = fields.every(({ place: { x, height } }) => x.plusMinus && height.plusMinus);
   if (!isRead) note(desk, 'places only looked for', `${PATH}.tape`);
+  for (const { part, path } of fields) {
+    if (awayOf(taped, part) > ELSEWHERE) note(desk, 'place found elsewhere', path);
+  }
   const now = placesNow(taped, take, radius);
   return (part) => now[part]!;
 }
+
+/** A hand's breadth: further from where it was looked for, a part may be its own mirrored place [m]. */
+const ELSEWHERE = 0.1;
 
 function pointsOf(desk: Desk, travel: Points, { shock }: Rear, at: PlaceOf): HardPointsSI {
   const { take } = desk;

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { unitsFor } from '../format/units.ts';
 import { type JobPlan, planJob } from '../path.ts';
 import { rearMotionOf } from '../result/rearMotion.ts';
 import { type Change, tourerWith } from '../testing/tourerJob.ts';
+import { noteWords } from '../words/notes.ts';
 
 const mm = (value: number, plusMinus?: number): object =>
   plusMinus === undefined
@@ -91,6 +93,17 @@ describe('Hard points from a tape', () => {
     expect(x.value).toBeLessThan(0.152);
   });
 
+  test('say where one is found far from where it was looked for: it may be the mirrored place', () => {
+    expect(notesOf(plan(...taped()))).not.toContain('place found elsewhere');
+    const far = plan(...taped(), [`${TRAVEL}.frameEye`, at(300, 620)]);
+    expect(far.inputs.notes).toContainEqual({ code: 'place found elsewhere', path: `${TRAVEL}.frameEye` });
+    const [said] = far.inputs.notes
+      .filter(({ code }) => code === 'place found elsewhere')
+      .map((note) => noteWords(far, note, unitsFor('metric', far.job, '.')));
+    // From (300, 620) to (150, 675).
+    expect(said).toContain('the frame eye was found 159.8 mm from');
+  });
+
   test('have the ± of their lengths, and a height that of the axle too', () => {
     const { 'arm-up': _, ...bare } = lengths;
     const { points } = rearMotionOf(plan(...taped(inOrder(bare)), ['machine.rear.tyre.radius', mm(318, 4)]))
@@ -170,6 +183,10 @@ function inOrder(tape: Readonly<Record<string, object>>): object {
 
 function close(value: number): unknown {
   return expect.closeTo(value, 9);
+}
+
+function notesOf({ inputs }: JobPlan): readonly string[] {
+  return inputs.notes.map(({ code }) => code);
 }
 
 function sagOf({ plan: { loadCases } }: JobPlan) {

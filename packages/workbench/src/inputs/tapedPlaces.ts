@@ -54,6 +54,13 @@ export function placesNow({ rows, radius: typed, answer }: TapedPlaces, take: Ta
   );
 }
 
+/** How far from where it was looked for a part was found [m]. */
+export function awayOf({ near, answer }: TapedPlaces, part: PartName): number {
+  if (answer.kind !== 'points') throw new RangeError(`awayOf: a tape that gives no points: ${answer.kind}`);
+  const [found, looked] = [answer.points[part]!, near[part]!];
+  return Math.hypot(found.x - looked.x, found.height - looked.height);
+}
+
 /** More lean leaves less length in the side view: ∂l/∂s = s/l of the length as the points give it. */
 function leant({ leans, taped }: TapedRow, take: Take, misfit: number): number {
   if (leans === null || taped.kind !== 'between') return 0;

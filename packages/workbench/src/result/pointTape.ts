@@ -2,6 +2,7 @@ import type { Figure } from '@sagwright/model/plan/answer';
 import type { HardPoint } from '@sagwright/model/rear/hardPoints';
 import type { TapedPoints } from '@sagwright/model/rear/pointsFromTape';
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import { awayOf } from '../inputs/tapedPlaces.ts';
 import type { TapedPlaces, TapedRow } from '../inputs/tapedRows.ts';
 import type { JobPlan } from '../path.ts';
 import type { PointTapeDocument, TapedLengthDocument, TapedPartDocument } from './rearMotionDocument.ts';
@@ -54,7 +55,6 @@ function partDocument(
   figures: Figures,
 ): TapedPartDocument {
   const place = answer.points[part]!;
-  const looked = places.near[part]!;
   const figure = (axis: keyof HardPoint): Figure => ({
     value: place[axis],
     plusMinus: halfWidthOf(deviationOf(part, axis, places, answer, figures)),
@@ -63,7 +63,7 @@ function partDocument(
     part,
     x: figure('x'),
     height: figure('height'),
-    away: Math.hypot(place.x - looked.x, place.height - looked.height),
+    away: awayOf(places, part),
   };
 }
 

@@ -1,8 +1,11 @@
+import type { PartName } from '@sagwright/model/rear/hardPoints';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
 import { format, formatFigure, formatQuantity } from '../format/format.ts';
 import { formatTurns } from '../format/turns.ts';
 import type { Units } from '../format/units.ts';
 import type { Note } from '../inputs/desk.ts';
+import { partPaths } from '../inputs/partFields.ts';
+import { awayOf } from '../inputs/tapedPlaces.ts';
 import { tapeOf } from '../inputs/tapeFitted.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
@@ -32,6 +35,8 @@ export function noteWords(planned: JobPlan, { code, path }: Note, units: Units):
     case 'bushes and pivot friction zero':
     case 'fuel not known':
       return say[code]();
+    case 'place found elsewhere':
+      return say[code](...elsewhereWords(planned, path, units));
     case 'taped point left out':
       return say[code](...tapedWords(planned, path, units));
     case 'locked as measured': {
@@ -82,6 +87,16 @@ function sideWords({ at }: Side, units: Units): string {
   if ('click' in at) return say.click(String(at.click));
   if ('spacer' in at) return say.spacer(formatQuantity(at.spacer, units));
   return words.settings.preload(formatQuantity(at.preload, units));
+}
+
+/** The part of a place that the tape found elsewhere, and how far away. */
+function elsewhereWords(
+  { inputs: { places } }: JobPlan,
+  path: string,
+  units: Units,
+): readonly [part: string, away: string] {
+  const part = (Object.keys(partPaths) as PartName[]).find((each) => partPaths[each] === path)!;
+  return [part, format(awayOf(places!, part), 'length', units)];
 }
 
 /** Where a taped point that was left out has its wheel, and how far its length is off the curve through the others. */

@@ -103,9 +103,26 @@ const tapedPoints = Object.fromEntries(
   ]),
 );
 
-/** The tourer with a taped rear. */
+/** The tourer with a taped rear, and an eye found 250 mm from where it was looked for. */
 const withTape: JobPlan = {
   ...tourer,
+  inputs: {
+    ...tourer.inputs,
+    places: {
+      rows: [],
+      radius: 0.318,
+      near: { 'frame eye': { x: 0.3, height: 0.6 } },
+      answer: {
+        kind: 'points',
+        points: { 'frame eye': { x: 0.15, height: 0.8 } },
+        deviations: {},
+        moves: [],
+        misfits: [],
+        checked: [],
+        spare: 0,
+      },
+    },
+  },
   job: {
     ...tourer.job,
     machine: {
@@ -130,6 +147,7 @@ test('every note has its words', () => {
     'points beyond shock': 'machine.rear.travel',
     'sideways not known': 'machine.rear.travel.sideways',
     'places only looked for': 'machine.rear.travel.tape',
+    'place found elsewhere': 'machine.rear.travel.frameEye',
     'drive without pivot': 'machine.rear.drive',
     'one diameter for bore and seal': 'machine.front.fork.air',
     'spring volume not known': 'machine.front.fork.air',

@@ -120,9 +120,9 @@ describe('the ratio, told in another way', () => {
     if (travel.kind !== 'leverage') throw new Error('the demo has a leverage ratio');
     choose(TRAVEL, 'direct');
     expect(document().machine.rear.travel).toEqual({ kind: 'direct', earlierLeverage: travel.ratio });
-    expect(problems().map(({ path }) => path)).toEqual([
-      'machine.rear.travel.armEye',
-      'machine.rear.travel.frameEye',
+    expect(problems().map((problem) => plainProblem(figureGroups(document()), problem))).toEqual([
+      'Rear · How the wheel moves the shock: needed: Eye on the arm, ahead of the rear axle; Eye on the arm, height.',
+      'Rear · How the wheel moves the shock: needed: Eye on the frame, ahead of the rear axle; Eye on the frame, height.',
     ]);
     choose(TRAVEL, 'leverage');
     expect(document().machine.rear.travel).toEqual(travel);

@@ -17,6 +17,9 @@ export function plainProblem(groups: readonly FigureGroup[], problem: PageProble
   if (code === 'noneFits' && first !== undefined) {
     return `${placeIn(first.group, first.part)}: ${words.oneOf(inside.map(({ figure }) => figure.label))}`;
   }
+  if (code === 'missing' && field === undefined && first !== undefined) {
+    return `${placeIn(first.group, first.part)}: ${words.allOf(inside.map(({ figure }) => figure.label))}`;
+  }
   if (field === undefined) return message;
   const isWhole = code === 'missing' && path === field.figure.path;
   const says = isWhole ? words.needed(needs(field.figure)) : said(message);

@@ -19,6 +19,8 @@ export const notes = {
     'Hard points: whether the shock leans sideways is not known; it is taken to stand in the plane of the wheel.',
   'places only looked for': () =>
     'Hard points by tape: places without a ± only tell where each part was looked for, to tell it from its mirrored place; the lengths say where it is.',
+  'place found elsewhere': (part: string, away: string) =>
+    `Hard points by tape: the ${part} was found ${away} from where it was looked for. If that is its mirrored place, mend where it is looked for.`,
   'drive without pivot': () =>
     'Final drive: no squat and no tightest point without the place of the swingarm pivot.',
   'one diameter for bore and seal': () =>
