@@ -1,7 +1,8 @@
 import type { Page } from '@playwright/test';
 import { workListOf } from '@sagwright/workbench/fitting/workList';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Desk, exampleText, openDesk, openText, planned, savedText, visit } from './page.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Desk, exampleText, openDesk, openText, planned, savedText, type sizes, visit } from './page.ts';
+import { expectSound, expectWhole } from './sound.ts';
 import { jobOf } from './terminal.ts';
 
 let desk: Desk;
@@ -11,12 +12,18 @@ beforeAll(async () => {
 afterAll(() => desk.close());
 
 /** A job with its Set tab open. */
-async function fitOpen(example: string, size: 'phone' | 'tablet' = 'tablet') {
-  const visited = await visit(desk, size);
+async function fitOpen(example: string, size: keyof typeof sizes = 'tablet', theme: 'sun' | 'truck' = 'sun') {
+  const visited = await visit(desk, size, theme);
   await openText(visited.page, exampleText(example));
   await visited.page.getByRole('button', { name: /^Set/ }).click();
   await visited.page.locator('.set-tab').waitFor();
   return visited;
+}
+
+function unfold(page: Page): Promise<void> {
+  return page.locator('.set-tab details').evaluateAll((all) => {
+    for (const each of all) (each as HTMLDetailsElement).open = true;
+  });
 }
 
 function steps(page: Page): Promise<(string | null)[]> {
@@ -85,3 +92,24 @@ test('where nothing is being fitted one key begins it, and undo ends it', async 
   expect(errors).toEqual([]);
   await context.close();
 });
+
+describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
+  test.each(['sun', 'truck'] as const)('all of it unfolded is sound in %s colours', async (theme) => {
+    const { context, page, errors } = await fitOpen('new-pair', size, theme);
+    await unfold(page);
+    await expectSound(page, size);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+});
+
+test.each(['tablet', 'phone'] as const)(
+  'on a %s, text at 200 % re-flows, and no word is lost',
+  async (size) => {
+    const { context, page } = await fitOpen('new-pair', size);
+    await page.addStyleTag({ content: 'html { font-size: 200% }' });
+    await unfold(page);
+    await expectWhole(page);
+    await context.close();
+  },
+);

@@ -1,22 +1,12 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Desk, exampleText, openDesk, openText, type sizes, visit } from './page.ts';
-import { faintNumbers, smallTargets } from './seen.ts';
+import { type Desk, exampleText, openDesk, openText, visit } from './page.ts';
+import { expectSound } from './sound.ts';
 
 let desk: Desk;
 beforeAll(async () => {
   desk = await openDesk();
 });
 afterAll(() => desk.close());
-
-/**
- * A finger in a glove: 12 mm (the design's), 62 px at 132 px to the inch; a mouse: the design's 32 px (WCAG 2.2,
- * 2.5.8, asks for 24).
- */
-const leastTarget = { phone: 62, tablet: 62, desktop: 32 } as const;
-/** WCAG 2.2, 1.4.6, level AAA, for every number. */
-const LEAST_CONTRAST = 7;
 
 describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
   describe.each(['sun', 'truck'] as const)('in %s colours', (theme) => {
@@ -67,10 +57,3 @@ test.each(['sun', 'truck'] as const)(
     await context.close();
   },
 );
-
-async function expectSound(page: Page, size: keyof typeof sizes): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);
-  expect(await smallTargets(page, leastTarget[size])).toEqual([]);
-  expect(await faintNumbers(page, LEAST_CONTRAST)).toEqual([]);
-}

@@ -1,7 +1,6 @@
-import type { Page } from '@playwright/test';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, test } from 'vitest';
 import { type Desk, openDesk, visit } from './page.ts';
-import { cutWords } from './seen.ts';
+import { expectWhole } from './sound.ts';
 
 let desk: Desk;
 beforeAll(async () => {
@@ -43,10 +42,3 @@ test.each(['tablet', 'phone'] as const)(
     await context.close();
   },
 );
-
-async function expectWhole(page: Page): Promise<void> {
-  const tooWide = (): Promise<number> =>
-    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  await expect.poll(tooWide).toBe(0);
-  expect(await cutWords(page)).toEqual([]);
-}
