@@ -39,6 +39,8 @@ export interface RearWorkDocument {
   /** Thread that the length adjuster has left where the chosen length has it stand; null where no length is chosen or nobody read it. */
   readonly threadLeft: Judged | null;
   readonly bracket: BracketDocument | null;
+  /** Figures of what is fitted that were typed without a ±, and the usual one that stands in. */
+  readonly usualWidths: readonly { readonly path: string; readonly plusMinus: number }[];
   readonly cautions: readonly CautionCode[];
 }
 

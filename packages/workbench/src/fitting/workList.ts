@@ -55,6 +55,8 @@ function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[
   // Nobody has begun: it stands on its wheels. Later it may stand either way.
   const left = alreadyDone(steps, done, done.size === 0 ? 'wheels' : null);
   const order = phasesOf(left.order, byId);
+  const mounts = mountEnds.map((end) => mountDocument(desk, fitting, end));
+  const [offset, threadLeft] = [offsetOf(desk, fitting), threadLeftOf(desk)];
   return {
     unit: fitting.name ?? null,
     steps: phasesOf(workOrder(steps, 'wheels'), byId).flatMap((phase) =>
@@ -66,10 +68,11 @@ function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[
     done: left.done.map((each) => doneDocument(each, byId.get(each.step)!, noted[each.step])),
     lost: left.lost,
     unknown: Object.keys(noted).filter((id) => !byId.has(id)),
-    mounts: mountEnds.map((end) => mountDocument(desk, fitting, end)),
-    offset: offsetOf(desk, fitting),
-    threadLeft: threadLeftOf(desk),
+    mounts,
+    offset,
+    threadLeft,
     bracket: bracketOf(fitting),
+    usualWidths: usualWidthsOf(desk),
     cautions: cautionsOf(job.machine),
   };
 }
@@ -148,6 +151,12 @@ function doneDocument(
     standing,
     because: because.map((id) => ({ step: id, why: after.find((before) => before.step === id)!.why })),
   };
+}
+
+function usualWidthsOf({ take }: Desk): RearWorkDocument['usualWidths'] {
+  return [...take.figures.values()]
+    .filter(({ width, halfWidth }) => width === 'default' && halfWidth > 0)
+    .map(({ path, halfWidth }) => ({ path, plusMinus: halfWidth }));
 }
 
 function cautionsOf({ rear, ridingHeightControl }: Machine): readonly CautionCode[] {

@@ -14,6 +14,7 @@ import type {
 import { fixed } from '../format/digits.ts';
 import { plainFraction } from '../format/plainNumber.ts';
 import type { Units } from '../format/units.ts';
+import { fields } from './english/fields.ts';
 import { fitting as say } from './english/fitting.ts';
 
 /** The work list in words, for a page and a terminal alike. */
@@ -246,7 +247,8 @@ function tooLittleWords(of: MountCheck['of'], found: Figure, least: number, unit
   return say.mount.tooLittleFloat(fine(found, units), fine({ value: least, plusMinus: null }, units));
 }
 
-function wholeLines({ offset, threadLeft, bracket }: RearWorkDocument, units: Units): readonly LineWords[] {
+function wholeLines(work: RearWorkDocument, units: Units): readonly LineWords[] {
+  const { offset, threadLeft, bracket, usualWidths } = work;
   const { spacers = null, standsOff = null } = bracket ?? {};
   return [
     offset === null ? { tone: 'needed', text: say.offset.needed } : offsetLine(offset, units),
@@ -265,7 +267,18 @@ function wholeLines({ offset, threadLeft, bracket }: RearWorkDocument, units: Un
                 ),
               },
         ]),
+    ...(usualWidths.length === 0 ? [] : [{ tone: 'look' as const, text: widthWords(work, units) }]),
   ];
+}
+
+/** Those of the eyes by our own names, those of the length adjuster by the names that the plan has for them. */
+function widthWords({ usualWidths }: RearWorkDocument, units: Units): string {
+  const told = usualWidths.map(({ path, plusMinus }) => {
+    const end = path.split('.')[2]!;
+    const own = say.figures[path] ?? say.figures[path.replace(`.rear.${end}.`, '.rear.*.')];
+    return say.widthOf((own ?? fields[path]!)(end), whole(plusMinus, units));
+  });
+  return say.usualWidths(say.mount.list(told));
 }
 
 function offsetLine({ found, most, verdict }: Judged, units: Units): LineWords {
