@@ -5,7 +5,7 @@ import type { LoadCaseSI } from '@sagwright/model/plan/question';
 import { springAt } from '@sagwright/model/springs/spring';
 import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import { hangingTravel } from '@sagwright/model/statics/hanging';
-import { GRAVITY } from '@sagwright/model/statics/machine';
+import { ATMOSPHERE, GRAVITY } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
 import { adjusterPath } from '../inputs/adjusters.ts';
 import type { JobPlan } from '../path.ts';
@@ -37,6 +37,8 @@ export function cellFigure(
         : { value: cell.preload, contributions: cell.contributions };
     case 'spring-length':
       return springLength(planned, end, spring, cell);
+    case 'pressure':
+      return pressureOfCell(cell);
     case 'coil-bind':
       return coilBind(planned, end, spring, cell);
     default:
@@ -51,6 +53,13 @@ function aimOfAdjuster(planned: JobPlan, end: End, { positions, contributions }:
   const { value, plusMinus } = positions.aim;
   const reading = adjuster.kind === 'continuous' ? readingAt(adjuster, value) : value;
   return { value: { value: reading, plusMinus }, contributions };
+}
+
+/** The pressure that answers the load, as a gauge reads it with the shock fully out. */
+function pressureOfCell({ pressure }: Planned): Opened {
+  if (pressure === undefined) return 'no air';
+  const { value, plusMinus } = pressure.aim;
+  return { value: { value: value - ATMOSPHERE, plusMinus }, contributions: pressure.contributions };
 }
 
 function figureAtRest(

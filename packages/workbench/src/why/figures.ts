@@ -5,6 +5,7 @@ import type { ShownDimension } from '../format/format.ts';
  * source stand under the same name in words/english/why.ts.
  *   cell    one spring with one load, both ends standing as that cell of the plan has them
  *   load    one load on the machine as found, tank full
+ *   shock   the rear shock by itself
  *   spring  one spring, at the load that is ridden most
  */
 export const figures = {
@@ -30,12 +31,15 @@ export const figures = {
   wheelbase: { dimension: 'length', of: 'cell' },
   'seat-height': { dimension: 'length', of: 'cell' },
   'axle-load': { dimension: 'mass', of: 'load' },
+  pressure: { dimension: 'pressure', of: 'cell' },
+  'longer-left': { dimension: 'length', of: 'shock' },
+  'shorter-left': { dimension: 'length', of: 'shock' },
   'kg-per-turn': { dimension: 'mass', of: 'spring' },
 } as const satisfies Readonly<Record<string, FigureEntry>>;
 
 interface FigureEntry {
   readonly dimension: ShownDimension;
-  readonly of: 'cell' | 'load' | 'spring';
+  readonly of: 'cell' | 'load' | 'spring' | 'shock';
 }
 
 export type FigureName = keyof typeof figures;

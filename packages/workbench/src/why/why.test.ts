@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
 import { type JobPlan, planJob } from '../path.ts';
 import { resultJson } from '../result/result.ts';
-import { type Change, tourerWith } from '../testing/tourerJob.ts';
+import { type Change, q, tourerWith } from '../testing/tourerJob.ts';
 import { notToBeHadWords, whyWords } from '../words/why.ts';
 import { type FigureName, figureNames, figures } from './figures.ts';
 import type { Why, WhyQuestion } from './question.ts';
@@ -13,11 +13,38 @@ import { why } from './why.ts';
 const planned = plan(tourerWith());
 const asked = (figure: FigureName, more: Partial<WhyQuestion> = {}): Why =>
   why(planned, { figure, end: 'rear', spring: 'c1', loadCase: 'both', ...more });
-const opened = (figure: FigureName, more: Partial<WhyQuestion> = {}): Extract<Why, { kind: 'opened' }> => {
-  const answer = asked(figure, more);
+const opened = (figure: FigureName, more: Partial<WhyQuestion> = {}): Extract<Why, { kind: 'opened' }> =>
+  openedOf(planned, figure, more);
+
+/** With air beside its coils and a thread to set its length, so that every figure can be had. */
+const equipped = plan(
+  tourerWith(
+    [
+      'machine.rear.shock.air',
+      {
+        diameter: q(20, 'mm'),
+        volume: q(120, 'ml'),
+        pressure: q(1, 'bar'),
+        least: q(0, 'bar'),
+        most: q(9, 'bar'),
+      },
+    ],
+    [
+      'machine.rear.shock.lengthAdjuster',
+      { change: q(2, 'mm'), least: q(-4, 'mm'), most: q(9, 'mm'), lead: q(1.5, 'mm') },
+    ],
+  ),
+);
+
+function openedOf(
+  of: JobPlan,
+  figure: FigureName,
+  more: Partial<WhyQuestion> = {},
+): Extract<Why, { kind: 'opened' }> {
+  const answer = why(of, { figure, end: 'rear', spring: 'c1', loadCase: 'both', ...more });
   if (answer.kind !== 'opened') throw new Error(`${figure}: ${answer.because}`);
   return answer;
-};
+}
 
 describe('A figure opened up', () => {
   const document = resultJson(planned);
@@ -63,7 +90,7 @@ describe('A figure opened up', () => {
 
   test('has shares that make a whole, the greatest first, and a ± that is their root of squares', () => {
     for (const figure of figureNames) {
-      const { value, contributions } = opened(figure, { loadCase: 'work' });
+      const { value, contributions } = openedOf(equipped, figure, { loadCase: 'work' });
       const shares = contributions.map(({ share }) => share);
       expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
       expect([...shares].sort((a, b) => b - a)).toEqual(shares);
@@ -82,7 +109,10 @@ describe('A figure opened up', () => {
   test('counts an input that cancels out for nothing: a free length read with the installed one', () => {
     // Installed length = length at the loosest end − position: the free length drops out.
     const inputs = opened('spring-length').contributions.map(({ input }) => input);
-    expect(inputs).toEqual(['machine.rear.shock.adjuster.springLength.length']);
+    expect(inputs).toEqual([
+      'machine.rear.shock.adjuster.springLength.length',
+      'machine.rear.shock.adjuster.springLength.at',
+    ]);
   });
 
   test('knows springs and loads by name as well as by id', () => {
@@ -159,12 +189,12 @@ test('of any job, every figure opens with finite numbers or says why not, in who
 test('every figure has its equation, its words and its source', () => {
   for (const figure of figureNames) {
     const { equation, title, source } = whyWords(
-      planned,
-      opened(figure),
-      unitsFor('metric', planned.job, '.'),
+      equipped,
+      openedOf(equipped, figure),
+      unitsFor('metric', equipped.job, '.'),
     );
     for (const text of [equation, title, source]) expect(text.length).toBeGreaterThan(5);
-    expect(['cell', 'load', 'spring']).toContain(figures[figure].of);
+    expect(['cell', 'load', 'spring', 'shock']).toContain(figures[figure].of);
   }
 });
 

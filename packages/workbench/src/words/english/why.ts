@@ -181,6 +181,34 @@ export const why: { readonly [F in FigureName]: OpenedWords } = {
     where: [['x, L', 'forward of the rear contact point, and between both, at rest']],
     source: `Moments about the contact points. ${balance}`,
   },
+  pressure: {
+    title: 'pressure that meets the wanted sag, shock fully out',
+    equation: 'P = ((F - F coil) / A + P atm) (V - A s) / V - P atm',
+    where: [
+      ['F', 'what coil and air of each shock must bear: ((N - m g) c / MR - gas - rubber + top-out) / n'],
+      ['F coil', 'what the coil bears there, at the preload that it has'],
+      ['A, V', 'area that the air pushes on, its volume fully out'],
+      ['s', 'stroke of the shock at the wanted sag'],
+    ],
+    source: `p V = const, the air at rest and as warm as when it was read. ${virtualWork}. ${balance}`,
+  },
+  'longer-left': {
+    title: 'how much longer the shock can still be made',
+    equation: 'left = least of: most - now;  engaged - diameters × diameter;  to the mark',
+    where: [
+      ['now, most', 'where its length adjuster stands, and the longest of its range'],
+      ['engaged', 'thread that is screwed in now'],
+      ['diameters', 'of the thread that must stay in: one where nobody said'],
+    ],
+    source:
+      "Common practice, no source: one diameter of thread engaged, steel in steel; the maker's own mark goes before it",
+  },
+  'shorter-left': {
+    title: 'how much shorter the shock can still be made',
+    equation: 'left = now - least',
+    where: [['now, least', 'where its length adjuster stands, and the shortest of its range']],
+    source: 'Range as the manual or a tape has it',
+  },
   'kg-per-turn': {
     title: 'kilograms on the wheel that one turn of every adjuster answers',
     equation: 'n k MR lead / g',
@@ -207,6 +235,9 @@ export const notToBeHad = {
   'fork offset not known': () => 'figure needed: fork offset',
   'seat not known': () => 'figure needed: place of the seat',
   'rubber not known': () => 'figure needed: where the bump rubber begins',
+  'no air': () => 'the shock has no air that is set',
+  'no length adjuster': () => 'the job knows of no length adjuster',
+  'length not checked': () => 'figure needed: range, thread or mark of the length adjuster',
   'rear only': () => 'it is a figure of the rear',
   'pivot not known': () => 'figure needed: place of the swingarm pivot',
   'drive not known': () => 'figure needed: how the rear wheel is driven',
