@@ -15,7 +15,7 @@ describe('docs/template-file.md', () => {
     for (const example of examples) expect(readTemplate(example)).toMatchObject({ ok: true });
   });
 
-  test('names every field of a template and of a comparison, and all that is left out', () => {
+  test('names every field of a template, and all that is left out', () => {
     const fields = template.def.options.flatMap((option) => Object.keys(option.def.shape));
     const leftOut = Object.keys(neverKept).map(
       (path) =>

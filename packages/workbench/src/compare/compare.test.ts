@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { parseJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
@@ -100,6 +101,9 @@ describe('A comparison', () => {
         for (const part of partsToCompare(side, side)) expect(differing(side, side, part)).toEqual([]);
         expect(differing(side, asTemplate(job, 'machine'), 'machine')).toEqual([]);
         expect(differing(asTemplate(job, 'shock'), side, 'shock')).toEqual([]);
+        if (keepTemplate(job, 'fork', 'kept').ok) {
+          expect(differing(side, asTemplate(job, 'fork'), 'fork')).toEqual([]);
+        }
       }),
       { seed: 92, numRuns: 60 },
     );
@@ -220,6 +224,27 @@ describe('A comparison', () => {
     expect(partsToCompare(asJob(job), asJob(job))).toEqual(['machine', 'shock', 'fork']);
     expect(partsToCompare(asJob(job), asTemplate(job, 'shock'))).toEqual(['shock']);
     expect(partsToCompare(asTemplate(job, 'fork'), asTemplate(job, 'shock'))).toEqual([]);
+  });
+
+  test('is explained field by field in docs/template-file.md', () => {
+    const page = readFileSync(new URL('../../../../docs/template-file.md', import.meta.url), 'utf8');
+    const there = tourerWith();
+    const comparison = compare(asJob(there), asJob(tourerWith(['machine.wheelbase.value', 1640])), 'machine');
+    const [row] = comparison.rows;
+    const figure = row!.a?.kind === 'figure' ? row!.a.figure : {};
+    const words = [comparison, comparison.a, row!, row!.a!, figure].flatMap((part) => Object.keys(part));
+    const verdicts: readonly CompareVerdict[] = [
+      'same',
+      'equal',
+      'within',
+      'beyond',
+      'differs',
+      'only in a',
+      'only in b',
+    ];
+    expect(
+      [...words, ...verdicts].filter((word) => !new RegExp(`\`(rows\\[\\]\\.)?${word}\``).test(page)),
+    ).toEqual([]);
   });
 
   test('has a name for every field of the tourer', () => {
