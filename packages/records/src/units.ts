@@ -47,8 +47,13 @@ const scales = {
     cm3: { times: 1, over: 1e6 },
     'gal (US)': { times: 3_785_411_784, over: 1e12 },
   },
-  /** 1 ft = 0.3048 m = 381/1250 m, and the pound-force's ratio divided by 5 so that it stays whole. */
-  torque: { N·m: { times: 1, over: 1 }, lbf·ft: { times: 8_896_443_230_521 * 381, over: 25e14 } },
+  /** 1 ft = 0.3048 m = 381/1250 m, 1 in = 127/5000 m, and the pound-force's ratio divided by 5 so that it stays whole. */
+  torque: {
+    N·m: { times: 1, over: 1 },
+    lbf·ft: { times: 8_896_443_230_521 * 381, over: 25e14 },
+    lbf·in: { times: 8_896_443_230_521 * 127, over: 1e16 },
+    kgf·m: { times: 980_665, over: 1e5 },
+  },
   temperature: { C: { times: 1, over: 1, shift: 273.15 }, F: { times: 5, over: 9, shift: 459.67 } },
   /** Wheel travel per shock stroke, usually above 1. */
   leverage: { 'wheel/shock': { times: 1, over: 1 } },

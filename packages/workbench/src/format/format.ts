@@ -44,6 +44,8 @@ const finest: { readonly [U in Unit | 'Hz']: number } = {
   'gal (US)': 2,
   N·m: 0,
   lbf·ft: 0,
+  lbf·in: 0,
+  kgf·m: 1,
   C: 0,
   F: 0,
   'wheel/shock': 2,
