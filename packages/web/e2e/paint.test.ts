@@ -26,11 +26,11 @@ describe.each(['phone', 'tablet', 'desktop'] as const)('on a %s', (size) => {
       await page.locator('.figures-groups').getByRole('button', { name: 'Rear' }).click();
       await page.locator('.ratio-plot svg').waitFor();
       await expectSound(page, size);
-      await page.getByRole('button', { name: 'Close' }).click();
+      await page.getByRole('button', { name: 'Close', exact: true }).click();
       await page.getByRole('button', { name: 'How it stands' }).click();
       await page.locator('.stance-row').first().waitFor();
       await expectSound(page, size);
-      await page.getByRole('button', { name: 'Close' }).click();
+      await page.getByRole('button', { name: 'Close', exact: true }).click();
       await page.locator('.tab-index-tab').nth(1).click();
       await page.locator('.choose-answer').waitFor();
       await expectSound(page, size);
