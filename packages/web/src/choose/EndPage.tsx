@@ -1,6 +1,7 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { ChooseAnswer } from './ChooseAnswer.tsx';
 import type { ChooseEnd } from './end.ts';
+import { ShockSays } from './ShockSays.tsx';
 import { SpringList } from './SpringList.tsx';
 import { WantedLine } from './WantedLine.tsx';
 
@@ -18,6 +19,7 @@ export function EndPage({ end, view, onWanted, onField }: EndPageProps) {
     <>
       <WantedLine view={view} end={end} onChange={onWanted} />
       <ChooseAnswer end={end} here={view[end]} onField={onField} />
+      {end === 'rear' && <ShockSays shock={view.shock} onField={onField} />}
       {view[end].springs.length > 0 && <SpringList end={end} view={view} onField={onField} />}
     </>
   );

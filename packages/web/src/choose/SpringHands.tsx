@@ -15,7 +15,7 @@ interface SpringHandsProps {
 }
 
 interface Column {
-  readonly what: 'setting' | 'length' | 'turns' | 'rests' | 'bounces';
+  readonly what: 'setting' | 'air' | 'length' | 'turns' | 'rests' | 'bounces';
   readonly title: string;
   readonly cell: (hands: HandsView) => string;
 }
@@ -25,6 +25,7 @@ export function SpringHands({ end, spring, view, onField }: SpringHandsProps) {
   const [asked, setAsked] = useState<string | null>(null);
   const rows = spring.lanes.flatMap(({ hands, ...lane }) => (hands === null ? [] : [{ lane, hands }]));
   if (rows.length === 0) return null;
+  const isAir = view[end].adjuster?.sets === 'pressure';
   const columns = columnsOf(end, view).filter(({ cell }) => rows.some(({ hands }) => cell(hands) !== ''));
   return (
     <section className="spring-hands">
@@ -34,7 +35,7 @@ export function SpringHands({ end, spring, view, onField }: SpringHandsProps) {
           <tr>
             <th scope="col">{words.load}</th>
             {columns.map(({ what, title }) => (
-              <th key={what} scope="col" data-what={what}>
+              <th key={title} scope="col" data-what={what}>
                 {title}
               </th>
             ))}
@@ -47,7 +48,7 @@ export function SpringHands({ end, spring, view, onField }: SpringHandsProps) {
                 <LoadOf lane={lane} view={view} />
               </th>
               {columns.map(({ what, title, cell }) => (
-                <td key={what} data-what={what} data-title={title}>
+                <td key={title} data-what={what} data-title={title}>
                   {what === 'setting' && cell(hands) !== '' ? (
                     <button
                       type="button"
@@ -69,7 +70,7 @@ export function SpringHands({ end, spring, view, onField }: SpringHandsProps) {
       {asked !== null && (
         <SpringWhy
           key={asked}
-          question={{ figure: 'collar', end, spring: spring.id, loadCase: asked }}
+          question={{ figure: isAir ? 'pressure' : 'collar', end, spring: spring.id, loadCase: asked }}
           onClose={() => setAsked(null)}
           onField={onField}
         />
@@ -101,6 +102,7 @@ function columnsOf(end: ChooseEnd, view: PageView): readonly Column[] {
       title: adjuster === null ? '' : words.setting(adjuster.name, adjuster.unit),
       cell: ({ setting }) => setting ?? '',
     },
+    ...airColumns(end, view),
     {
       what: 'length',
       title: words.springLength(view.lengthUnit),
@@ -118,5 +120,18 @@ function columnsOf(end: ChooseEnd, view: PageView): readonly Column[] {
       cell: ({ bounces, bouncesWithoutTyre }) =>
         bounces === null ? '' : words.bouncesAt(bounces, bouncesWithoutTyre),
     },
+  ];
+}
+
+/** Where a pressure sets the end: the same setting as it is read on the wheels; beside a collar: the pressure that would do instead. */
+function airColumns(end: ChooseEnd, view: PageView): readonly Column[] {
+  const { air } = view.shock;
+  if (end === 'front' || air === null) return [];
+  if (view.rear.adjuster?.sets !== 'pressure') {
+    return [{ what: 'air', title: words.orAir(air.unit), cell: ({ pressure }) => pressure?.wanted ?? '' }];
+  }
+  return [
+    { what: 'air', title: words.alone, cell: ({ pressure }) => pressure?.alone ?? '' },
+    { what: 'air', title: words.laden, cell: ({ pressure }) => pressure?.laden ?? '' },
   ];
 }

@@ -13,6 +13,7 @@ export function reachInputs(end: EndView, loads: readonly LoadView[]): Readonly<
   const rows = end.springs.map((spring) => ({
     spring: `${spring.name}, ${spring.rate.value} ${spring.rate.unit}`,
     collar,
+    counts: words.counts[adjuster.sets],
     reaches: words.reaches(title, adjuster.fromWords, adjuster.toWords),
     stepsMm: adjuster.stepsMm,
     lanes: spring.lanes.map((lane) => reachLane(lane, loads)),

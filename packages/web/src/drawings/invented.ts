@@ -353,7 +353,7 @@ function planned(
 }
 
 const collar = { fromMm: 5, toMm: 29.5 };
-const adjuster = { collar, reaches: 'collar, mm: 5 to 29.5', stepsMm: [] } as const;
+const adjuster = { counts: 'preload', collar, reaches: 'collar, mm: 5 to 29.5', stepsMm: [] } as const;
 
 export const reachHeadInput: Omit<ReachHeadInput, 'domain'> = {
   collar,

@@ -10,6 +10,7 @@ import { words } from '../words/catalogue.ts';
 import { adjusterName, settingNumber, settingUnit } from '../words/settings.ts';
 import { suggestionWords } from '../words/suggestion.ts';
 import type { AdjusterView, EndView, WantedView } from './shapes.ts';
+import { airAsAdjuster } from './shock.ts';
 import { springView } from './springs.ts';
 
 /** One end for the page: its travel, what each load wants, its adjuster and its springs. */
@@ -77,11 +78,13 @@ function wantedByLoad(planned: JobPlan, end: End, units: Units): Readonly<Record
 function adjusterView(planned: JobPlan, end: End, units: Units): AdjusterView | null {
   const { adjuster } = planned.inputs.question[end];
   const typed = adjusterOf(planned, end);
-  if (adjuster === null || typed === undefined || typed.kind === 'none') return null;
+  if (adjuster === null || typed === undefined || typed.kind === 'none')
+    return end === 'rear' ? airAsAdjuster(planned, units) : null;
   const { most } = rangeOf(adjuster);
   const at = (position: number): string =>
     settingNumber(settingAt(typed, settingNear(adjuster, position, 0)), units);
   return {
+    sets: 'preload',
     mostMm: most * 1000,
     name: adjusterName(planned, end),
     unit: settingUnit(planned, end, units),

@@ -1,5 +1,6 @@
 import type { Place } from '@sagwright/records/schema/machine';
 import type { Unit } from '@sagwright/records/units';
+import type { FigureName } from '../why/figures.ts';
 
 /**
  * What a page shows of a plan: words ready in the units chosen, and plain numbers (millimetres, metres, radians as named)
@@ -12,6 +13,7 @@ export interface PageView {
   readonly rear: EndView;
   readonly front: EndView;
   readonly targets: TargetsView;
+  readonly shock: ShockView;
   /** What is said about the sum: parts not known, cautions. */
   readonly notes: readonly string[];
   readonly assumed: readonly AssumedView[];
@@ -19,6 +21,14 @@ export interface PageView {
   readonly usualPlaces: Readonly<Record<Place['kind'], UsualPlaceView>>;
   readonly lengthUnit: string;
   readonly massUnit: string;
+}
+
+/** The rear shock by itself. */
+export interface ShockView {
+  /** What is left of its length adjuster, both ways, and what a chosen length takes; those that open up with their figure. Empty: none is known. */
+  readonly length: readonly { readonly says: string; readonly figure: FigureName | null }[];
+  /** "bar", and how its air is read; null where none is set. */
+  readonly air: { readonly unit: string; readonly says: readonly string[] } | null;
 }
 
 /** A number in words with its ±, and the name under which it opens up. */
@@ -182,8 +192,12 @@ export interface WantedView {
   readonly words: string;
 }
 
-/** What the adjuster reaches, in millimetres of its position from the loosest end, and what is read there. */
+/**
+ * What sets an end: how far it reaches, in millimetres of an adjuster's position from the loosest end, and what is read there. A
+ * pressure is drawn as such a position too, `pressurePerMm` for each millimetre.
+ */
 export interface AdjusterView {
+  readonly sets: 'preload' | 'pressure';
   readonly mostMm: number;
   /** What it is called: "collar", "cam". */
   readonly name: string;
@@ -214,7 +228,7 @@ export interface SpringView {
   readonly notChecked: readonly string[];
 }
 
-/** One load on one spring, in millimetres of adjuster position from its loosest end. */
+/** One load on one spring, in millimetres as `AdjusterView` counts them. */
 export interface LaneView {
   readonly load: string;
   readonly letter: string;
@@ -222,7 +236,7 @@ export interface LaneView {
   readonly fromMm: number;
   readonly toMm: number;
   readonly plusMinusMm: number;
-  /** Preload of that interval, shock fully out, and its ±: "42.1 to 48.7 mm", "2.4 mm"; empty where there is no bar. */
+  /** Preload or pressure of that interval, shock fully out, and its ±: "42.1 to 48.7 mm", "2.4 mm"; empty where there is no bar. */
   readonly preload: string;
   readonly plusMinus: string;
   /** Beside the bar: what is set, "past by 2.3 mm", or why there is no bar. */
@@ -231,12 +245,21 @@ export interface LaneView {
   readonly hands: HandsView | null;
 }
 
+/** A pressure as a gauge reads it: wanted, fully out, with its ±; and where it is what is set, the same setting on the wheels. */
+export interface PressureView {
+  readonly wanted: string;
+  readonly alone: string | null;
+  readonly laden: string | null;
+}
+
 /** What hands set for one load, and what the machine does there; null what is not known or does not apply. */
 export interface HandsView {
   /** In the unit of the adjuster. */
   readonly setting: string | null;
   /** Installed, shock fully out, in the page's unit of length. */
   readonly springLength: string | null;
+  /** Of the air of the shock, where it has such that is set. */
+  readonly pressure: PressureView | null;
   /** From as found: "1 tighter", or each side where they differ: "left: 1 tighter". Empty for a spring that is not fitted. */
   readonly turns: readonly string[];
   /** Where the wheel rests, in the page's unit of length: "29 ± 3"; and of its travel: "30 %". */

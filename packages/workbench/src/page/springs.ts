@@ -12,6 +12,7 @@ import { settingNumber } from '../words/settings.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { handsView } from './hands.ts';
 import type { LaneView, SpringView } from './shapes.ts';
+import { pressureLane } from './shock.ts';
 import { figureWords } from './stands.ts';
 
 /** One spring for the page, with every load in its order. */
@@ -64,8 +65,11 @@ function laneView(
   } as const;
   if (cell.kind === 'refused') return { ...bare, words: words.page.overALimit };
   if (cell.kind !== 'planned') return { ...bare, words: words.emptyCells[cell.kind] };
-  const { positions, reach, setting } = cell.cell;
+  const { positions, reach, setting, pressure } = cell.cell;
   const hands = handsView(planned, end, spring, cell, units);
+  if (pressure?.isPlanned) {
+    return { load: cell.loadCase, letter, ...pressureLane(planned, pressure, units), hands };
+  }
   if (positions === null) return { ...bare, words: reachWords(cell.cell, units), hands };
   const { loosest, aim, tightest } = positions;
   const { preloadAtZero } = choiceOf(planned, end, spring);

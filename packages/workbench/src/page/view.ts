@@ -15,6 +15,7 @@ import { limitViews } from './limits.ts';
 import { messageViews } from './messages.ts';
 import { assumedViews, noteViews } from './notes.ts';
 import type { AssumedPart, LoadView, PageView, PictureView, StandView } from './shapes.ts';
+import { shockView } from './shock.ts';
 import { standView } from './stands.ts';
 import { thingViews } from './things.ts';
 import { usualPlaces } from './usualPlaces.ts';
@@ -32,6 +33,7 @@ export function pageView(planned: JobPlan, units: Units): PageView {
     picture: pictureView(planned),
     rear: endView(planned, 'rear', letters, units),
     front: endView(planned, 'front', letters, units),
+    shock: shockView(planned, units),
     targets: { id, name: set.name, origin: set.origin, shipped: job.targetSets[id] === undefined },
     notes: noteViews(planned, units),
     assumed: assumedViews(planned, units),

@@ -38,7 +38,7 @@ export const ReachLine = memo(function ReachLine({ input, width }: ReachLineProp
       </svg>
       <ul className="spoken">
         {input.lanes.map((lane) => (
-          <li key={lane.id}>{reachLineSentence(lane)}</li>
+          <li key={lane.id}>{reachLineSentence(lane, input.counts)}</li>
         ))}
       </ul>
     </figure>

@@ -9,6 +9,8 @@ export interface ReachInput {
   readonly domain: ReachSpan;
   /** What the adjuster reaches. */
   readonly collar: ReachSpan;
+  /** What a lane's words count: "preload", "air". */
+  readonly counts: string;
   /** The same in words: "collar, mm: 5.0 to 30.5". */
   readonly reaches: string;
   /** Where alone the adjuster can stand, as a cam's steps; empty where it stands anywhere. */

@@ -28,6 +28,7 @@ const anyRow: fc.Arbitrary<ReachInput> = fc
     const row = {
       spring: '30.6 newtons per millimetre',
       collar,
+      counts: 'preload',
       reaches: 'collar, mm',
       stepsMm: [],
       lanes: lanes.map(({ from, length, doubt, label }, index): PlannedLane => {
@@ -146,11 +147,11 @@ describe('a reach line in words', () => {
   });
 
   it('is spoken lane by lane', () => {
-    expect(rows[0]!.lanes.map(reachLineSentence)).toEqual([
+    expect(rows[0]!.lanes.map((lane) => reachLineSentence(lane, rows[0]!.counts))).toEqual([
       'Load A: 22.9 to 26.4 mm of preload, plus or minus 2 mm; in reach: 24.6.',
       'Load B: 35.1 to 38.6 mm of preload, plus or minus 2.3 mm; past the end: past by 5.6.',
       'Load C: 40.2 to 43.7 mm of preload, plus or minus 2.5 mm; past the end: past by 10.7.',
     ]);
-    expect(reachLineSentence(rows[2]!.lanes[2]!)).toBe('Load C: refused: 9 kg over the plate.');
+    expect(reachLineSentence(rows[2]!.lanes[2]!, 'preload')).toBe('Load C: refused: 9 kg over the plate.');
   });
 });

@@ -71,10 +71,9 @@ export function reachLine(input: ReachInput, size: { readonly width: number }): 
 
 /** The row as a table, one line for each load. */
 export function reachLineTable(input: ReachInput): DrawingTable {
-  const { fromMm, toMm } = input.collar;
   return {
-    caption: `${input.spring}: the collar reaches ${fromMm} to ${toMm} mm from its loosest`,
-    headings: ['Load', 'Collar, mm', '± of each end', 'Verdict', 'Note'],
+    caption: `${input.spring}. ${capital(input.reaches)}`,
+    headings: ['Load', capital(input.counts), '± of each end', 'Verdict', 'Note'],
     rows: input.lanes.map((lane) =>
       lane.kind === 'planned'
         ? [lane.name, lane.words, lane.plusMinusWords, lane.verdict, lane.label]
@@ -84,11 +83,15 @@ export function reachLineTable(input: ReachInput): DrawingTable {
 }
 
 /** A lane as it is read out: "Load B: 25 to 28.5 mm of preload, plus or minus 2.2 mm; past the end: past by 1.2 mm." */
-export function reachLineSentence(lane: ReachLane): string {
+export function reachLineSentence(lane: ReachLane, counts: string): string {
   if (lane.kind !== 'planned') return `${lane.name}: ${lane.kind}: ${lane.label}.`;
-  return `${lane.name}: ${lane.words} of preload, plus or minus ${lane.plusMinusWords}; ${
+  return `${lane.name}: ${lane.words} of ${counts}, plus or minus ${lane.plusMinusWords}; ${
     lane.label === lane.verdict ? lane.verdict : `${lane.verdict}: ${lane.label}`
   }.`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function ticksOf(domain: ReachSpan): readonly number[] {

@@ -44,6 +44,7 @@ export const shock = {
       band: 'in the',
       bandBelow: 'wanted band',
     },
+    air: 'air',
     reach: 'reach',
     column: (unit: string) => `; air, ${unit}, fully out; edge, past: see below`,
     title: 'AIR OF THE SHOCK',
