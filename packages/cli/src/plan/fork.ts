@@ -33,7 +33,7 @@ function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkSte
   const columns: readonly Column<ForkStepDocument>[] = [
     right(['wheel', length], ({ travel }) => formatNumber(travel, 'length', units)),
     right(['stroke', length], ({ stroke }) => formatNumber(stroke, 'length', units)),
-    right(['springs', force], ({ springs }) => plain(springs)),
+    right(['springs', force], ({ springs }) => formatFigureNumber(springs, 'force', units)),
     right(['air', force], ({ air }) => formatFigureNumber(air, 'force', units)),
     right(['air, quick', force], ({ airQuick }) =>
       airQuick === null ? '' : formatFigureNumber(airQuick, 'force', units),

@@ -14,8 +14,8 @@ export const tourer: MachineFigures = {
   forkOffsetMm: 38,
   pivot: { xMm: 540, heightMm: 356 },
   seat: { xMm: 520, heightMm: 742 },
-  rear: { tyreRadiusMm: 322, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
-  front: { tyreRadiusMm: 312, referenceTravelMm: 0 },
+  rear: { tyreRadiusMm: 322, axleHeightMm: 322, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
+  front: { isFork: true, tyreRadiusMm: 312, axleHeightMm: 312, referenceTravelMm: 0 },
 };
 
 /** Shorter and taller, one shock, little known of it. */
@@ -26,8 +26,8 @@ export const traveller: MachineFigures = {
   forkOffsetMm: null,
   pivot: null,
   seat: null,
-  rear: { tyreRadiusMm: 325, referenceTravelMm: 0, shocks: 1, shockLengthMm: null },
-  front: { tyreRadiusMm: 310, referenceTravelMm: 0 },
+  rear: { tyreRadiusMm: 325, axleHeightMm: 325, referenceTravelMm: 0, shocks: 1, shockLengthMm: null },
+  front: { isFork: true, tyreRadiusMm: 310, axleHeightMm: 310, referenceTravelMm: 0 },
 };
 
 /** Long and low. */
@@ -38,8 +38,8 @@ export const cruiser: MachineFigures = {
   forkOffsetMm: 45,
   pivot: { xMm: 560, heightMm: 330 },
   seat: { xMm: 500, heightMm: 690 },
-  rear: { tyreRadiusMm: 318, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
-  front: { tyreRadiusMm: 330, referenceTravelMm: 0 },
+  rear: { tyreRadiusMm: 318, axleHeightMm: 318, referenceTravelMm: 0, shocks: 2, shockLengthMm: 340 },
+  front: { isFork: true, tyreRadiusMm: 330, axleHeightMm: 330, referenceTravelMm: 0 },
 };
 
 /**
@@ -55,11 +55,15 @@ export function stanceOn(
 ): Stance {
   const rearRadius = machine.rear.tyreRadiusMm;
   const frontRadius = machine.front.tyreRadiusMm;
-  const { rake } = machine;
-  const rear = rearAxle(rearRadius, rearTravelMm - machine.rear.referenceTravelMm, machine.pivot);
+  const rake = machine.front.isFork ? machine.rake : 0;
+  const rear = rearAxle(
+    machine.rear.axleHeightMm,
+    rearTravelMm - machine.rear.referenceTravelMm,
+    machine.pivot,
+  );
   const front = frontAxle(
     machine.wheelbaseMm,
-    frontRadius,
+    machine.front.axleHeightMm,
     frontTravelMm - machine.front.referenceTravelMm,
     rake,
   );

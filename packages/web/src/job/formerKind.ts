@@ -8,7 +8,8 @@ export function formerKind(
   document: unknown,
   done: readonly Change[],
   path: readonly string[],
-  kind: string,
+  /** Left out of the job, it had none. */
+  kind: string | undefined,
 ): readonly Edit[] | null {
   return formerValue(document, done, path, (before) => at(before, ['kind']) === kind);
 }

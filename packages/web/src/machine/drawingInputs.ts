@@ -18,6 +18,7 @@ export function sideViewInput(
   selected: string | null,
 ): SideViewInput {
   const stand = standShown(load, shown);
+  const fitted = stand === load.asFound ? picture : picture.planned;
   const [heave, pitch, rear, front] = stand.state ?? [0, 0, 0, 0];
   return {
     machine: {
@@ -29,12 +30,15 @@ export function sideViewInput(
       seat: pointMm(picture.seat),
       rear: {
         shocks: picture.rearShocks,
-        shockLengthMm: picture.shockLength === null ? null : picture.shockLength * 1000,
-        tyreRadiusMm: picture.rearRadius * 1000,
+        shockLengthMm: fitted.shockLength === null ? null : fitted.shockLength * 1000,
+        axleHeightMm: picture.rearRadius * 1000,
+        tyreRadiusMm: fitted.rearRadius * 1000,
         referenceTravelMm: picture.rearReferenceTravel * 1000,
       },
       front: {
-        tyreRadiusMm: picture.frontRadius * 1000,
+        isFork: picture.isFork,
+        axleHeightMm: picture.frontRadius * 1000,
+        tyreRadiusMm: fitted.frontRadius * 1000,
         referenceTravelMm: picture.frontReferenceTravel * 1000,
       },
     },

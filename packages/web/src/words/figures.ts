@@ -50,6 +50,19 @@ export const plate = {
 } as const;
 
 export const frame = {
+  kind: 'Kind of machine',
+  kinds: {
+    solo: 'two sprung wheels',
+    sidecar: 'with a sidecar',
+    trike: 'three wheels',
+    'rigid rear': 'rigid rear',
+  },
+  heightControl: 'Height and damping by themselves',
+  heightControls: {
+    none: 'neither',
+    'self-levelling': 'levels itself by pumping',
+    electronic: 'electronic dampers',
+  },
   wheelbase: 'Wheelbase',
   rake: 'Rake, from the vertical',
   forkOffset: 'Fork offset',

@@ -3,7 +3,15 @@ import type { ForceInput, ForceLine } from '../drawings/fork/forcePlot.ts';
 /** Words of the fork's own figures and of its forces. English. */
 export const fork = {
   title: 'The fork, each leg',
-  travelTold: 'No telescopic fork: how the wheel moves its springs',
+  frontKind: 'What carries the front wheel',
+  frontKinds: {
+    fork: 'a telescopic fork',
+    leverage: 'no fork: wheel per spring unit',
+    motion: 'no fork: spring unit per wheel',
+    table: 'no fork: table of wheel and spring unit',
+    force: 'no fork: table of wheel and force',
+  },
+  travelTold: 'How the wheel moves its springs',
   ratio: { leverage: 'Wheel per spring unit', motion: 'Spring unit per wheel' },
   springUnit: 'Spring unit, eye to eye',
   forceAtWheel: 'Force at the wheel',

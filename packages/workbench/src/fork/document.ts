@@ -56,7 +56,7 @@ export interface ForkStepDocument {
   /** Of the wheel, along the body's vertical [m]. */
   readonly travel: number;
   /** [N] */
-  readonly springs: number;
+  readonly springs: Figure;
   readonly air: Figure;
   /** Of a quick stroke; null without `quick`. */
   readonly airQuick: Figure | null;

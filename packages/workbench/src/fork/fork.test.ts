@@ -31,7 +31,7 @@ describe('The fork along its stroke', () => {
       [`${FORK}.topOut`, { length: mm(15), rate: { value: 20, unit: 'N/mm' } }],
     );
     for (const { springs, air, rubber, topOut, whole } of along) {
-      expect(whole.value).toBeCloseTo(springs + air.value + rubber - topOut, 9);
+      expect(whole.value).toBeCloseTo(springs.value + air.value + rubber - topOut, 9);
     }
     expect(along[0]!.topOut).toBeCloseTo(2 * 15 * 20, 9);
     expect(along[10]!.rubber).toBeCloseTo(2 * 27 * 30, 9);

@@ -114,6 +114,7 @@ function legsOf({ job }: JobPlan, { struts, strokeMax }: EndSI): readonly LegDoc
 
 /** What the steps tell with a ± of its own, at each share of the stroke. */
 interface Along {
+  readonly springs: readonly Figure[];
   readonly air: readonly Figure[];
   readonly whole: readonly Figure[];
   /** Null without a rest to be about. */
@@ -123,6 +124,7 @@ interface Along {
 function alongOf(stands: ForkStands): readonly ForkStepDocument[] {
   const shares = Array.from({ length: STEPS + 1 }, (_, i) => i / STEPS);
   const along = {
+    springs: figuresAlong(stands, 'springs', shares),
     air: figuresAlong(stands, 'air', shares),
     whole: figuresAlong(stands, 'whole', shares),
     airQuick: stands.about === null ? null : figuresAlong(stands, 'airQuick', shares),
@@ -132,7 +134,7 @@ function alongOf(stands: ForkStands): readonly ForkStepDocument[] {
 
 function stepDocument(
   stands: ForkStands,
-  { air, whole, airQuick }: Along,
+  { springs, air, whole, airQuick }: Along,
   share: number,
   i: number,
 ): ForkStepDocument {
@@ -142,7 +144,7 @@ function stepDocument(
   return {
     stroke,
     travel: wheelTravelAt(front, rake, stroke),
-    springs: sumOver(struts, springForce, stroke),
+    springs: springs[i]!,
     air: air[i]!,
     airQuick: airQuick?.[i] ?? null,
     rubber: sumOver(struts, rubberForce, stroke),

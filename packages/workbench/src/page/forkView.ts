@@ -66,7 +66,7 @@ function stepView(step: ForkStepDocument, units: Units): ForkStepView {
   const { travel, stroke, springs, air, airQuick, airMoreOil, airLessOil, rubber, topOut, whole } = step;
   return {
     travel: fromSI(travel, length),
-    springs: shown(springs),
+    springs: shown(springs.value),
     air: shown(air.value),
     airDoubt: doubt(air),
     airQuick: airQuick === null ? null : shown(airQuick.value),
@@ -77,7 +77,7 @@ function stepView(step: ForkStepDocument, units: Units): ForkStepView {
     words: {
       travel: formatNumber(travel, 'length', units),
       stroke: formatNumber(stroke, 'length', units),
-      springs: plain(springs),
+      springs: formatFigureNumber(springs, 'force', units),
       air: formatFigureNumber(air, 'force', units),
       airQuick: airQuick === null ? '–' : formatFigureNumber(airQuick, 'force', units),
       moreOil: plain(airMoreOil),

@@ -154,6 +154,9 @@ export interface PictureView {
   readonly shockLength: number | null;
   readonly rearReferenceTravel: number;
   readonly frontReferenceTravel: number;
+  readonly isFork: boolean;
+  /** The same parts in the set-up that is planned. */
+  readonly planned: Pick<PictureView, 'rearRadius' | 'frontRadius' | 'shockLength'>;
 }
 
 /** A part of the machine that may be drawn to an assumed figure: a tyre to its radius. */

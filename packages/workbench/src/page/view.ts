@@ -1,5 +1,5 @@
 import type { LoadCaseResult, Stand } from '@sagwright/model/plan/answer';
-import type { PlanQuestion } from '@sagwright/model/plan/question';
+import { asChosen, type PlanQuestion } from '@sagwright/model/plan/question';
 import type { JobDocument } from '@sagwright/records/schema';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { Units } from '../format/units.ts';
@@ -176,6 +176,9 @@ function pictureView(planned: JobPlan): PictureView {
     (path === 'machine.rear.tyre.radius' && machine.rear.tyre?.size !== undefined) ||
     (path === 'machine.front.tyre.radius' && machine.front.tyre?.size !== undefined);
   const { pivot, shock } = planned.job.machine.rear;
+  const shockLength = shock.length === undefined ? null : siOf(shock.length) + lengthened(shock);
+  const longer = planned.job.choice?.shockLength;
+  const { rear: rearThen, front: frontThen } = asChosen(question).machine;
   return {
     assumed: partsDrawn.flatMap(([part, path]) => (isTold(path) ? [] : [part])),
     wheelbase: geometry.wheelbase,
@@ -189,9 +192,15 @@ function pictureView(planned: JobPlan): PictureView {
     rearRadius: rear.tyre.radius,
     frontRadius: front.tyre.radius,
     rearShocks: rear.struts.length === 1 ? 1 : 2,
-    shockLength: shock.length === undefined ? null : siOf(shock.length) + lengthened(shock),
+    shockLength,
     rearReferenceTravel: rear.referenceTravel,
     frontReferenceTravel: front.referenceTravel,
+    isFork: front.kinematics.kind === 'fork',
+    planned: {
+      rearRadius: rearThen.tyre.radius,
+      frontRadius: frontThen.tyre.radius,
+      shockLength: shockLength === null ? null : shockLength + (longer === undefined ? 0 : siOf(longer)),
+    },
   };
 }
 

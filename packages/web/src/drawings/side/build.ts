@@ -2,7 +2,7 @@ import type { Spot } from './pen.ts';
 import type { BodyPoint, MachineFigures } from './sideViewInput.ts';
 
 /** A figure that nobody read: it has no value, and the drawing takes a middling one. */
-export type Unknown = 'fork offset' | 'swingarm pivot' | 'seat';
+export type Unknown = 'fork offset' | 'swingarm pivot' | 'seat' | 'what carries the front wheel';
 
 /** A figure whose part is dashed: not known, or assumed. */
 export type Guess = Unknown | MachineFigures['assumed'][number];
@@ -14,8 +14,12 @@ export interface Build {
   readonly forkOffsetMm: number;
   readonly pivot: BodyPoint;
   readonly seat: BodyPoint;
+  /** Heights of the axles in the reference attitude. */
   readonly rearRadiusMm: number;
   readonly frontRadiusMm: number;
+  /** Of the tyres that it stands on. */
+  readonly tyresMm: { readonly rear: number; readonly front: number };
+  readonly isFork: boolean;
   readonly shocks: 1 | 2;
   readonly shockLengthMm: number | null;
   readonly guesses: readonly Guess[];
@@ -29,7 +33,7 @@ const ALONG_WHEELBASE = 0.33;
 /** Fills what is not known with a guess that is named. */
 export function buildOf(machine: MachineFigures): Build {
   const { wheelbaseMm, rake, rear, front } = machine;
-  const rearRadiusMm = rear.tyreRadiusMm;
+  const rearRadiusMm = rear.axleHeightMm;
   return {
     wheelbaseMm,
     rake,
@@ -37,7 +41,9 @@ export function buildOf(machine: MachineFigures): Build {
     pivot: machine.pivot ?? { xMm: wheelbaseMm * ALONG_WHEELBASE, heightMm: rearRadiusMm + 30 },
     seat: machine.seat ?? { xMm: wheelbaseMm * ALONG_WHEELBASE, heightMm: SEAT_HEIGHT_MM },
     rearRadiusMm,
-    frontRadiusMm: front.tyreRadiusMm,
+    frontRadiusMm: front.axleHeightMm,
+    tyresMm: { rear: rear.tyreRadiusMm, front: front.tyreRadiusMm },
+    isFork: front.isFork,
     shocks: rear.shocks,
     shockLengthMm: rear.shockLengthMm,
     guesses: [...machine.assumed, ...unknownOf(machine)],
@@ -45,11 +51,12 @@ export function buildOf(machine: MachineFigures): Build {
 }
 
 /** What nobody read and nothing is assumed for. */
-export function unknownOf({ forkOffsetMm, pivot, seat }: MachineFigures): readonly Unknown[] {
+export function unknownOf({ forkOffsetMm, pivot, seat, front }: MachineFigures): readonly Unknown[] {
   const figures: readonly (readonly [Unknown, unknown])[] = [
     ['fork offset', forkOffsetMm],
     ['swingarm pivot', pivot],
     ['seat', seat],
+    ['what carries the front wheel', front.isFork ? true : null],
   ];
   return figures.flatMap(([name, figure]) => (figure === null ? [name] : []));
 }

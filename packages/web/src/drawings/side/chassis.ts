@@ -1,5 +1,5 @@
 import { disc, limb, outline, type Sheet, taperedBar } from './brush.ts';
-import { type Build, isGuess, legAt } from './build.ts';
+import { type Build, isGuess, legAt, steeringAt } from './build.ts';
 import type { Corner, Spot } from './pen.ts';
 import type { Shape } from './shapes.ts';
 import type { BodyPoint } from './sideViewInput.ts';
@@ -18,7 +18,7 @@ export function chassisShapes(
     disc(rear, 20, 'body', sheet),
     disc(rear, 7, 'line', sheet),
     disc(pivot, 20, 'body', sheet, isGuess(build, 'swingarm pivot')),
-    ...forkShapes(build, front, sheet),
+    ...(build.isFork ? forkShapes(build, front, sheet) : otherFrontShapes(build, front, sheet)),
   ];
 }
 
@@ -46,6 +46,20 @@ function forkShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shap
     outline(caliper(along(axle, 175), rake), sheet, false),
     taperedBar(along(axle, 345), axle, 34, 30, sheet, guessLeg),
     limb([across(axle, rake, 352, -20), across(axle, rake, 352, 20)], 22, sheet, guessLeg),
+    disc(front, 20, 'body', sheet),
+    disc(front, 7, 'line', sheet),
+  ];
+}
+
+/** A front that is no telescopic fork: its steering head, and a plain dashed bar to the axle, drawn to no figure. */
+function otherFrontShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shape[] {
+  const { seat } = build;
+  const head = (heightMm: number): Spot => steeringAt(build, heightMm);
+  const axle = spotOf(front);
+  const foot = head(2 * build.frontRadiusMm + 40);
+  return [
+    limb([head(seat.heightMm + 180), head(seat.heightMm + 20)], 62, sheet, isGuess(build, 'rake')),
+    limb([head(seat.heightMm + 20), foot, axle], 40, sheet, true),
     disc(front, 20, 'body', sheet),
     disc(front, 7, 'line', sheet),
   ];

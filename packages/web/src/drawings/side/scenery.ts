@@ -60,7 +60,7 @@ export function sceneryOf(machine: MachineFigures, input: SideViewInput): Scener
       build.wheelbaseMm,
       build.frontRadiusMm,
       stance.frontTravelMm - machine.front.referenceTravelMm,
-      build.rake,
+      build.isFork ? build.rake : 0,
     ),
     landmarks,
     people,
@@ -84,8 +84,8 @@ export function solidsOf(scenery: Scenery, { stance }: SideViewInput): readonly 
   const [headX] = steeringAt(build, seatMm + 120);
   const { tail, grip } = landmarks;
   return [
-    { kind: 'round', centre: standing(scenery.rear, stance), radiusMm: build.rearRadiusMm + 10 },
-    { kind: 'round', centre: standing(scenery.front, stance), radiusMm: build.frontRadiusMm + 40 },
+    { kind: 'round', centre: standing(scenery.rear, stance), radiusMm: build.tyresMm.rear + 10 },
+    { kind: 'round', centre: standing(scenery.front, stance), radiusMm: build.tyresMm.front + 40 },
     box(-build.rearRadiusMm - 65, 0, build.rearRadiusMm, 2 * build.rearRadiusMm),
     box(tail[0] - 80, headX, seatMm - 150, seatMm + 215),
     box(headX - 110, headX + 240, seatMm - 150, seatMm + 360),

@@ -24,28 +24,34 @@ const PHONE = { width: 390, height: 351 };
 
 const input = sideViews['nine things on a tourer']!;
 
-const figures: fc.Arbitrary<MachineFigures> = fc.record({
-  assumed: fc.subarray(['wheelbase', 'rake', 'rear tyre', 'front tyre'] as const),
-  wheelbaseMm: fc.integer({ min: 1350, max: 1850 }),
-  rake: fc.double({ min: 0.38, max: 0.62, noNaN: true }),
-  forkOffsetMm: fc.option(fc.integer({ min: 20, max: 65 })),
-  pivot: fc.option(
-    fc.record({ xMm: fc.integer({ min: 450, max: 600 }), heightMm: fc.integer({ min: 320, max: 400 }) }),
-  ),
-  seat: fc.option(
-    fc.record({ xMm: fc.integer({ min: 420, max: 640 }), heightMm: fc.integer({ min: 660, max: 870 }) }),
-  ),
-  rear: fc.record({
-    tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
-    referenceTravelMm: fc.constant(0),
-    shocks: fc.constantFrom(1 as const, 2 as const),
-    shockLengthMm: fc.option(fc.integer({ min: 250, max: 420 })),
-  }),
-  front: fc.record({
-    tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
-    referenceTravelMm: fc.constant(0),
-  }),
-});
+const figures: fc.Arbitrary<MachineFigures> = fc
+  .record({
+    assumed: fc.subarray(['wheelbase', 'rake', 'rear tyre', 'front tyre'] as const),
+    wheelbaseMm: fc.integer({ min: 1350, max: 1850 }),
+    rake: fc.double({ min: 0.38, max: 0.62, noNaN: true }),
+    forkOffsetMm: fc.option(fc.integer({ min: 20, max: 65 })),
+    pivot: fc.option(
+      fc.record({ xMm: fc.integer({ min: 450, max: 600 }), heightMm: fc.integer({ min: 320, max: 400 }) }),
+    ),
+    seat: fc.option(
+      fc.record({ xMm: fc.integer({ min: 420, max: 640 }), heightMm: fc.integer({ min: 660, max: 870 }) }),
+    ),
+    rear: fc.record({
+      tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
+      referenceTravelMm: fc.constant(0),
+      shocks: fc.constantFrom(1 as const, 2 as const),
+      shockLengthMm: fc.option(fc.integer({ min: 250, max: 420 })),
+    }),
+    front: fc.record({
+      tyreRadiusMm: fc.integer({ min: 295, max: 345 }),
+      referenceTravelMm: fc.constant(0),
+    }),
+  })
+  .map(({ rear, front, ...machine }) => ({
+    ...machine,
+    rear: { ...rear, axleHeightMm: rear.tyreRadiusMm },
+    front: { ...front, axleHeightMm: front.tyreRadiusMm, isFork: true },
+  }));
 
 const kinds = fc.constantFrom(
   ['person', 'rider seat'],
@@ -183,6 +189,36 @@ describe('a machine to scale', () => {
       }),
       { seed: 36, numRuns: 100 },
     );
+  });
+
+  it('draws another tyre at its own radius, about an axle that stands in the body where it was', () => {
+    const on = (radius: number) => {
+      const front = { ...tourer.front, tyreRadiusMm: radius };
+      return sideView({ ...input, machine: { ...tourer, front }, stance: LEVEL }, TABLET);
+    };
+    const [was, now] = [on(tourer.front.tyreRadiusMm), on(tourer.front.tyreRadiusMm + 12)];
+    expect(now.frontWheel.radius / now.pxPerMm).toBeCloseTo(was.frontWheel.radius / was.pxPerMm + 12, 6);
+    expect((now.groundY - now.frontWheel.axle.y) / now.pxPerMm).toBeCloseTo(
+      (was.groundY - was.frontWheel.axle.y) / was.pxPerMm,
+      6,
+    );
+  });
+
+  it('draws no telescopic fork for a front that is none: its axle goes straight along the body, what carries it is dashed', () => {
+    const other = { ...tourer, front: { ...tourer.front, isFork: false } };
+    const axleAt = (machine: MachineFigures, frontTravelMm: number) => {
+      const { frontWheel, rearWheel, pxPerMm } = sideView(
+        { ...input, machine, stance: { ...LEVEL, frontTravelMm } },
+        TABLET,
+      );
+      return (frontWheel.axle.x - rearWheel.axle.x) / pxPerMm;
+    };
+    expect(axleAt(other, 60)).toBeCloseTo(axleAt(other, 0), 6);
+    expect(axleAt(tourer, 60)).toBeCloseTo(axleAt(tourer, 0) - 60 * Math.tan(tourer.rake), 6);
+    const shapes = (machine: MachineFigures) => shapesOf(sideView({ ...input, machine }, TABLET));
+    expect(shapes(other).length).toBeLessThan(shapes(tourer).length);
+    expect(shapes(other).filter(({ guess }) => guess)).toHaveLength(1);
+    expect(dashedSentences(other)).toEqual(['Not known and drawn dashed: what carries the front wheel.']);
   });
 
   it('has its wheels as far apart as its figures say, measured over the px of a millimetre', () => {

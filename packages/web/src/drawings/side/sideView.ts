@@ -145,8 +145,8 @@ function machineView(machine: MachineFigures, input: SideViewInput, size: SideVi
     carried.filter((thing) => !seated.includes(thing)).map(plot),
     slots,
   );
-  const rearWheel = wheelAt(plot(scenery.rear), scenery.build.rearRadiusMm, frame);
-  const frontWheel = wheelAt(plot(scenery.front), scenery.build.frontRadiusMm, frame);
+  const rearWheel = wheelAt(plot(scenery.rear), scenery.build.tyresMm.rear, frame);
+  const frontWheel = wheelAt(plot(scenery.front), scenery.build.tyresMm.front, frame);
   const selected = carried.find((thing) => thing.selected);
   return {
     width,

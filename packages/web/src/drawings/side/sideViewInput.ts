@@ -45,12 +45,17 @@ export interface MachineFigures {
     /** Fully out, eye to eye. Where it is not known the shock is as long as its place allows. */
     readonly shockLengthMm: number | null;
   };
-  readonly front: EndFigures;
+  readonly front: EndFigures & {
+    /** Else nothing tells how the wheel is carried but its travel, straight along the body. */
+    readonly isFork: boolean;
+  };
 }
 
 export interface EndFigures {
-  /** Unloaded. */
+  /** Of the tyre it stands on, unloaded. */
   readonly tyreRadiusMm: number;
+  /** Of the axle in the reference attitude: the radius of the tyre that it was measured on. */
+  readonly axleHeightMm: number;
   /** Wheel travel at which wheelbase, heights and places were read. */
   readonly referenceTravelMm: number;
 }

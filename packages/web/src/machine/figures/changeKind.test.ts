@@ -36,6 +36,38 @@ function problems(): readonly PageProblem[] {
 
 const ADJUSTER = 'machine.rear.shock.adjuster.kind';
 const TRAVEL = 'machine.rear.travel.kind';
+const FRONT = 'machine.front.travel.kind';
+
+describe('another kind of front', () => {
+  beforeEach(() => lay('nose-down'));
+
+  test.each(['leverage', 'motion', 'table', 'force'])('%s, and back: nothing of the fork is lost', (kind) => {
+    const before = document();
+    choose(FRONT, kind);
+    expect(document().machine.front.fork?.stack).toBeUndefined();
+    expect(document().machine.front.fork?.air).toBeUndefined();
+    choose(FRONT, 'fork');
+    expect(document()).toEqual(before);
+  });
+
+  test.each(['leverage', 'motion', 'table', 'force'])(
+    '%s asks for no more than its ratio or its rows',
+    (kind) => {
+      choose(FRONT, kind);
+      const needed = kind === 'leverage' || kind === 'motion' ? 'ratio' : 'rows';
+      expect(problems().map(({ path }) => path)).toEqual([`machine.front.travel.${needed}`]);
+    },
+  );
+
+  test('a ratio told the other way round is turned over', () => {
+    choose(FRONT, 'leverage');
+    store.act('ratio', (before) => [
+      write(before, ['machine', 'front', 'travel', 'ratio'], { value: 1.25, unit: 'wheel/shock' }),
+    ]);
+    choose(FRONT, 'motion');
+    expect(document().machine.front.travel).toMatchObject({ kind: 'motion', ratio: { value: 0.8 } });
+  });
+});
 
 describe('another kind of adjuster', () => {
   test.each(['cap', 'cam', 'clicks', 'spacer', 'none'])('%s, and back: nothing is lost', (kind) => {

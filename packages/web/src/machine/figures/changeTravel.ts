@@ -23,7 +23,8 @@ export function changeTravel(document: unknown, kind: string, done: readonly Cha
   return isKnown ? [made, write(document, MEASURED_AT, undefined)] : [made];
 }
 
-function told(travel: Travel, kind: string): object {
+/** What a travel tells of itself as another kind. */
+export function told(travel: Travel, kind: string): object {
   switch (kind) {
     case 'table':
       return {

@@ -51,7 +51,7 @@ export function frontGroup(job: JobDocument): FigureGroup {
     id: 'front',
     title: groups.front,
     parts: [
-      ...frontTravelPart(travel),
+      frontTravelPart(travel),
       legsPart(fork),
       ...(travel === undefined ? airParts(fork?.air) : []),
       ...rubberAndTopOut(FORK, fork ?? {}),

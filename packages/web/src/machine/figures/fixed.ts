@@ -10,7 +10,11 @@ export function fixedGroups(job: JobDocument): readonly FigureGroup[] {
   return [
     { id: 'scales', title: groups.scales, parts: [{ title: null, figures: scaleFigures(job) }] },
     { id: 'plate', title: groups.plate, parts: [{ title: null, figures: plateFigures }] },
-    { id: 'frame', title: groups.frame, parts: [{ title: null, figures: frameFigures }] },
+    {
+      id: 'frame',
+      title: groups.frame,
+      parts: [{ title: null, figures: [...kindFigures(job), ...frameFigures] }],
+    },
     {
       id: 'tyres',
       title: groups.tyres,
@@ -97,6 +101,32 @@ const frameFigures: readonly Figure[] = [
   quantity('machine.rear.measuredAt', frame.measuredAt.rear, 'wheelTravel', 'tape'),
   quantity('machine.front.measuredAt', frame.measuredAt.front, 'wheelTravel', 'tape'),
 ];
+
+/** What kind of machine it is, and what holds its height: some are not planned, or only with cautions, which is said. */
+function kindFigures({ machine }: JobDocument): readonly Figure[] {
+  const ways = (words: Readonly<Record<string, string>>) =>
+    Object.entries(words).map(([value, word]) => ({ value, word }));
+  return [
+    {
+      kind: 'choice',
+      path: 'machine.kind',
+      label: frame.kind,
+      value: machine.kind,
+      choices: ways(frame.kinds),
+      change: (document, value) => [write(document, ['machine', 'kind'], value)],
+    },
+    {
+      kind: 'choice',
+      path: 'machine.ridingHeightControl',
+      label: frame.heightControl,
+      value: machine.ridingHeightControl ?? 'none',
+      choices: ways(frame.heightControls),
+      change: (document, value) => [
+        write(document, ['machine', 'ridingHeightControl'], value === 'none' ? undefined : value),
+      ],
+    },
+  ];
+}
 
 function tyreFigures(end: 'rear' | 'front'): readonly Figure[] {
   const path = `machine.${end}.tyre`;

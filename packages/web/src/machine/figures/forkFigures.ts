@@ -3,6 +3,7 @@ import type { FrontTravel } from '@sagwright/records/schema/frontTravel';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { struts } from '../../words/figures.ts';
 import { fork as words } from '../../words/fork.ts';
+import { changeFront, type FrontKind } from './changeFront.ts';
 import { type Column, type Figure, type FigurePart, quantity, together } from './figure.ts';
 import { partOrNone } from './partOrNone.ts';
 
@@ -10,11 +11,21 @@ type Choice = Extract<Figure, { kind: 'choice' }>;
 
 const FORK = 'machine.front.fork';
 
-/** How the wheel moves the springs of a front that is no telescopic fork, as a file told it. */
-export function frontTravelPart(travel: FrontTravel | undefined): readonly FigurePart[] {
-  if (travel === undefined) return [];
+/** What the front is; and where it is no telescopic fork, how its wheel moves its springs. */
+export function frontTravelPart(travel: FrontTravel | undefined): FigurePart {
   const path = 'machine.front.travel';
-  return [{ title: words.travelTold, figures: [travelFigure(path, travel)] }];
+  const kind: Figure = {
+    kind: 'choice',
+    path: `${path}.kind`,
+    label: words.frontKind,
+    value: travel?.kind ?? 'fork',
+    choices: Object.entries(words.frontKinds).map(([value, word]) => ({ value, word })),
+    change: (document, value, done) => changeFront(document, value as FrontKind, done),
+  };
+  return {
+    title: null,
+    figures: travel === undefined ? [kind] : [kind, travelFigure(path, travel)],
+  };
 }
 
 function travelFigure(path: string, travel: FrontTravel): Figure {
