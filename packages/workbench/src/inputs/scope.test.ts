@@ -15,7 +15,7 @@ describe('A machine that is not planned', () => {
   });
 
   test('is refused before anything else is said of it', () => {
-    const impossible = { gap: { value: 10, unit: 'mm' } };
+    const impossible = { gap: { value: 10, unit: 'mm' }, springVolume: { value: 200, unit: 'ml' } };
     const fork = ['machine.front.fork.air', impossible] as const;
     const alone = planJob(tourerWith(fork));
     expect(alone.ok ? [] : alone.problems.map(({ path }) => path)).toEqual(['machine.front.fork.air.gap']);
