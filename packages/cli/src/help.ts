@@ -140,6 +140,7 @@ const keep = `sagwright keep PART JOB FILE: a machine, its shock or its fork as 
   sagwright keep machine my-job.json tourer.json
   sagwright keep shock my-job.json shock.json --name "spare pair, blue"
   sagwright keep fork my-job.json fork.json --over
+  sagwright keep machine my-job.json tourer.json --note "second series"
 
 A template is of every machine like it. What is of this one alone is left out
 and named: who rides, how it stood, what must be read on each machine. Scales

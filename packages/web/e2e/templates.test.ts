@@ -38,6 +38,7 @@ test('a machine that was kept is there after a reload, goes to a file, begins a 
   await page.getByRole('button', { name: 'Its machine' }).click();
   await page.getByText('Left out, since it is of who rides').waitFor();
   await page.getByLabel('What it is called').fill('slate tourers');
+  await page.getByLabel('Note, if any').fill('before the works changed the bracket');
   await page.getByRole('button', { name: 'Keep it', exact: true }).click();
   await said(page, 'Kept: slate tourers');
   await page.reload();
@@ -51,6 +52,7 @@ test('a machine that was kept is there after a reload, goes to a file, begins a 
     format: 'sagwright-template',
     kind: 'machine',
     name: 'slate tourers',
+    note: 'before the works changed the bracket',
   });
   expect(text).not.toMatch(/Pepper|Linnet/);
   await page.getByRole('button', { name: 'Remove slate tourers' }).click();
@@ -74,7 +76,7 @@ test('a shock put into the job says what is gone, and undo brings every figure b
     .getByRole('button', { name: 'Put one of a pair, threaded collar (invented) into this job' })
     .click();
   await said(page, /Gone with the one that was in it: how the rear stood as found/);
-  await page.getByRole('button', { name: 'Close' }).click();
+  await page.locator('.jobs-sheet').getByRole('button', { name: 'Close', exact: true }).click();
   const after = JSON.parse(await savedText(page));
   expect(after.machine.rear.shock.stroke.value).toBe(84);
   await page.getByRole('button', { name: /^Undo: put in/ }).click();

@@ -16,7 +16,11 @@ export async function keep(
   out: Output,
   errors: Output,
 ): Promise<ExitCode | Misused> {
-  const read = argumentsOf(args, { name: { type: 'string' }, over: { type: 'boolean' } });
+  const read = argumentsOf(args, {
+    name: { type: 'string' },
+    note: { type: 'string' },
+    over: { type: 'boolean' },
+  });
   if (isMisused(read)) return read;
   const [word, jobFile, file, ...more] = read.positionals;
   const kind = templateKinds.find((each) => each === word);
@@ -29,12 +33,21 @@ export async function keep(
   if (job === null) return exitCodes.problems;
   const name = (read.values.name ?? job.machine.name).trim();
   if (name === '' || name.length > 120) return { misused: '--name has 1 to 120 letters' };
+  const note = (read.values.note ?? '').trim();
+  if (note.length > 4000) return { misused: '--note has 4000 letters at most' };
   const kept = keepTemplate(job, kind, name);
   if (!kept.ok) {
     report(jobFile, kept.problems, errors);
     return exitCodes.problems;
   }
-  if (!writeOrReport(file, writeTemplate(kept.template), read.values.over === true, errors))
+  if (
+    !writeOrReport(
+      file,
+      writeTemplate({ ...kept.template, ...(note !== '' && { note }) }),
+      read.values.over === true,
+      errors,
+    )
+  )
     return exitCodes.usage;
   out.write(`${keptLines(job, kept, file, out).join('\n')}\n`);
   return exitCodes.planned;

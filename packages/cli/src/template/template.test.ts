@@ -54,8 +54,13 @@ describe('sagwright keep', () => {
     expect(code).toBe(2);
     expect(errors).toContain('mine.json is there already; --over writes over it');
     expect(text('mine.json')).toBe('mine');
-    expect((await sagwright(['keep', 'machine', 'tourer.json', 'mine.json', '--over'])).code).toBe(0);
-    expect(readTemplate(text('mine.json'))).toMatchObject({ ok: true, template: { name: 'brown tourer' } });
+    expect(
+      (await sagwright(['keep', 'machine', 'tourer.json', 'mine.json', '--over', '--note', 'ours'])).code,
+    ).toBe(0);
+    expect(readTemplate(text('mine.json'))).toMatchObject({
+      ok: true,
+      template: { name: 'brown tourer', note: 'ours' },
+    });
   });
 
   test('of a fork that nobody told of says where', async () => {

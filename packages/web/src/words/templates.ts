@@ -16,6 +16,7 @@ export const templates = {
   notAJob:
     'The job on the table has problems. Once they are mended, its machine can be kept, and another shock put in.',
   called: 'What it is called',
+  ownNote: 'Note, if any',
   keep: 'Keep it',
   leave: 'Leave it',
   keptOne: (name: string) => `Kept: ${name}`,

@@ -57,6 +57,7 @@ interface NamingProps {
 
 function Naming({ job, kind, onKeep, onLeave }: NamingProps) {
   const [name, setName] = useState(words.nameOf(kind, job.machine.name));
+  const [note, setNote] = useState('');
   const kept = keepTemplate(job, kind, name);
   if (!kept.ok) return null;
   return (
@@ -68,13 +69,25 @@ function Naming({ job, kind, onKeep, onLeave }: NamingProps) {
         most={120}
         onCommit={(text) => text !== '' && setName(text)}
       />
+      <TextField
+        label={words.ownNote}
+        path={`template-note-${kind}`}
+        value={note}
+        most={4000}
+        onCommit={setNote}
+      />
       <ul className="template-says">
         {keptWords(job, kept).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
       <div className="template-kinds">
-        <button type="button" className="key" data-do onClick={() => onKeep(kept.template)}>
+        <button
+          type="button"
+          className="key"
+          data-do
+          onClick={() => onKeep({ ...kept.template, ...(note !== '' && { note }) })}
+        >
           {words.keep}
         </button>
         <button type="button" className="key" onClick={onLeave}>
