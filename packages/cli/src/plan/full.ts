@@ -7,6 +7,7 @@ import {
 } from '@sagwright/workbench/format/format';
 import { formatSignedTurns } from '@sagwright/workbench/format/turns';
 import type { PlannedDocument, SetDocument, SpringDocument } from '@sagwright/workbench/result/document';
+import { rateSentences } from '@sagwright/workbench/springs/words';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { limitWords } from '@sagwright/workbench/words/limits';
 import { shortReachWords } from '@sagwright/workbench/words/reach';
@@ -55,9 +56,13 @@ function springCells(page: Page, end: End, spring: SpringDocument): readonly str
   const title = heading(page, `${end.toUpperCase()}  ${spring.name}`, rateWords(planned, plan, page.units));
   const first: Column<Row> = { head: ['', ''], align: 'left', cell: ({ id }) => nameOf(page, id) };
   const tables = [preloadColumns(page, end), sagColumns(page, end), rateColumns(page), attitudeColumns(page)];
-  if (rows.length === 0) return [...title, ...left];
+  const said = rateSentences(planned, plan, page.units).flatMap((sentence) =>
+    wrap(sentence, width, '  ', '  '),
+  );
+  if (rows.length === 0) return [...title, ...said, ...left];
   return [
     ...title,
+    ...said,
     ...tables.flatMap((columns) => [...table([first, ...columns], rows, width, paint), '']),
     ...turnLines(page, end, spring, rows),
     ...left,

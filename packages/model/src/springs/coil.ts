@@ -93,6 +93,16 @@ export function activeCoils(total: number, kind: CoilEnds): number {
   return total - dead;
 }
 
+/** Total coils Nt from those that give, Na [-]: the inverse of `activeCoils`. */
+export function totalCoils(active: number, kind: CoilEnds): number {
+  return active + ends[kind].dead;
+}
+
+/** What the ends add to the pitches in the free length [m]: plain d, closed 3d, closed and ground 2d. */
+export function endsLength(kind: Exclude<CoilEnds, 'plain ground'>, wire: number): number {
+  return wire * ends[kind].freeWires;
+}
+
 /** Length with all coils touching [m]: d (Nt + 1), with ground ends d Nt. */
 export function solidLength(total: number, kind: CoilEnds, wire: number): number {
   return wire * (total + ends[kind].solidWires);

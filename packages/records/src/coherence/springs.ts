@@ -31,6 +31,9 @@ function* rateProblems(rate: SpringRate, path: FieldPath): Generator<Problem> {
       return;
     case 'coil':
       yield* coilProblems(rate, path);
+      return;
+    case 'wound':
+      yield* woundProblems(rate, path);
   }
 }
 
@@ -38,7 +41,53 @@ function* rateProblems(rate: SpringRate, path: FieldPath): Generator<Problem> {
 const idleCoils = { plain: 0, 'plain ground': 1, closed: 2, 'closed ground': 2 } as const;
 
 function* coilProblems(coil: Extract<SpringRate, { kind: 'coil' }>, path: FieldPath): Generator<Problem> {
-  const { wire, outside, mean, coils, ends } = coil;
+  const { coils, ends, marked, counts } = coil;
+  yield* diameterProblems(coil, path);
+  const least = idleCoils[ends] + 1;
+  if (coils < least) yield problem([...path, 'coils'], 'tooFewCoils', coils, ends, least);
+  if (counts === 'marked' && !marked) yield problem([...path, 'counts'], 'countsUnmarked');
+}
+
+/** Sections of several pitches: each told in one way, above the wire, and told apart. */
+function* woundProblems(wound: Extract<SpringRate, { kind: 'wound' }>, path: FieldPath): Generator<Problem> {
+  yield* diameterProblems(wound, path);
+  const sections = Object.entries(wound.sections).sort(([, a], [, b]) => a.order - b.order);
+  const at = [...path, 'sections'];
+  if (sections.length < 1 || sections.length > MOST_SECTIONS) {
+    yield problem(at, 'sectionCount', sections.length, MOST_SECTIONS);
+  }
+  const before: number[] = [];
+  for (const [id, { coils, pitch, length }] of sections) {
+    if ((pitch === undefined) === (length === undefined)) {
+      yield problem([...at, id, 'pitch'], 'onePitch', pitch ? 'both' : 'neither');
+      continue;
+    }
+    const each = pitch === undefined ? siOf(length!) / coils : siOf(pitch);
+    const field = [...at, id, pitch === undefined ? 'length' : 'pitch'];
+    if (each < siOf(wound.wire) + LEAST_APART) {
+      yield problem(field, 'pitchWithinWire', inMm(each), asTyped(wound.wire));
+    } else if (before.some((other) => Math.abs(other - each) < LEAST_APART)) {
+      yield problem(field, 'pitchesAlike', inMm(each), inMm(LEAST_APART));
+    }
+    before.push(each);
+  }
+}
+
+/** More nobody tells apart on a spring. */
+const MOST_SECTIONS = 8;
+
+/** Pitches nearer to each other nobody can measure apart, and then they are one section [m]. */
+const LEAST_APART = 2e-4;
+
+function inMm(si: number): string {
+  return `${Number((si * 1000).toPrecision(4))} mm`;
+}
+
+/** The diameter of a coil is told once, and leaves room inside. */
+function* diameterProblems(
+  { wire, outside, mean }: Pick<Extract<SpringRate, { kind: 'coil' }>, 'wire' | 'outside' | 'mean'>,
+  path: FieldPath,
+): Generator<Problem> {
   if ((outside === undefined) === (mean === undefined)) {
     yield problem([...path, 'outside'], 'oneDiameter', mean ? 'both' : 'neither');
   } else {
@@ -49,6 +98,4 @@ function* coilProblems(coil: Extract<SpringRate, { kind: 'coil' }>, path: FieldP
       yield problem([...path, field], 'coilTooTight', asTyped((mean ?? outside)!), asTyped(wire));
     }
   }
-  const least = idleCoils[ends] + 1;
-  if (coils < least) yield problem([...path, 'coils'], 'tooFewCoils', coils, ends, least);
 }

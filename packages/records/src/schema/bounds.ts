@@ -80,6 +80,8 @@ export const bounds = {
   softCloses: { dimension: 'length', least: 0.0005, most: 0.4 },
   wire: { dimension: 'length', least: 0.001, most: 0.03 },
   coilDiameter: { dimension: 'length', least: 0.008, most: 0.2 },
+  pitch: { dimension: 'length', least: 0.0015, most: 0.15 },
+  springSpacer: { dimension: 'length', least: 0, most: 0.1 },
 
   // Adjusters and where they stand
   lead: { dimension: 'length', least: 0.0002, most: 0.006 },

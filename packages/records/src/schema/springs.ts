@@ -3,6 +3,20 @@ import type { Immutable } from './immutable.ts';
 import { end, members, name, order } from './names.ts';
 import { quantities } from './quantity.ts';
 
+/** Coils as counted on the spring, and how far off that may be (left out: a quarter turn at each end that gives). */
+const coilsPlusMinus = z.exactOptional(z.number().check(z.minimum(0), z.maximum(5)));
+
+const material = z.enum([
+  'music wire',
+  'hard drawn',
+  'chrome silicon',
+  'chrome vanadium',
+  'silicon manganese',
+  'patented drawn',
+  'oil hardened',
+  'hot rolled',
+]);
+
 /** How a spring's force grows: as marked, or as worked out from its wire. One spring, never a pair. */
 const springRate = z.discriminatedUnion('kind', [
   /** No coil: the air of the shock bears the load alone. */
@@ -27,24 +41,42 @@ const springRate = z.discriminatedUnion('kind', [
       )
       .check(z.minLength(2), z.maxLength(200)),
   }),
-  /** A bare coil, measured: exactly one of the outside and the mean diameter. */
+  /**
+   * A bare coil, measured: exactly one of the outside and the mean diameter. Where a rate is marked on it too, both are held
+   * against each other; the coil's counts unless `counts` says otherwise.
+   */
   z.strictObject({
     kind: z.literal('coil'),
     wire: quantities.wire,
     outside: z.exactOptional(quantities.coilDiameter),
     mean: z.exactOptional(quantities.coilDiameter),
     coils: z.number().check(z.minimum(1.5), z.maximum(80)),
+    coilsPlusMinus,
     ends: z.enum(['plain', 'plain ground', 'closed', 'closed ground']),
-    material: z.enum([
-      'music wire',
-      'hard drawn',
-      'chrome silicon',
-      'chrome vanadium',
-      'silicon manganese',
-      'patented drawn',
-      'oil hardened',
-      'hot rolled',
-    ]),
+    material,
+    marked: z.exactOptional(quantities.springRate),
+    counts: z.exactOptional(z.enum(['coil', 'marked'])),
+  }),
+  /**
+   * Wound with several pitches, measured free: its sections close one after another. Of each the coils that give, and their pitch
+   * or the length over them, centre to centre.
+   */
+  z.strictObject({
+    kind: z.literal('wound'),
+    wire: quantities.wire,
+    outside: z.exactOptional(quantities.coilDiameter),
+    mean: z.exactOptional(quantities.coilDiameter),
+    sections: members(
+      z.strictObject({
+        order,
+        coils: z.number().check(z.minimum(0.25), z.maximum(80)),
+        coilsPlusMinus,
+        pitch: z.exactOptional(quantities.pitch),
+        length: z.exactOptional(quantities.springLength),
+      }),
+    ),
+    ends: z.enum(['plain', 'closed', 'closed ground']),
+    material,
   }),
 ]);
 

@@ -52,5 +52,50 @@ function arbitraryRate(least: number, most: number): fc.Arbitrary<SpringRate> {
       ends: fc.constantFrom('plain', 'plain ground', 'closed', 'closed ground'),
       material: fc.constantFrom('music wire', 'chrome silicon', 'hot rolled'),
     }),
+    fc
+      .record({
+        coilsPlusMinus: fc.constantFrom(0.25, 0.5),
+        marked: quantity('rate', least, most),
+        counts: fc.constantFrom('coil' as const, 'marked' as const),
+      })
+      .map((more) => ({
+        kind: 'coil' as const,
+        wire: written<'length'>(0.011, 'mm'),
+        outside: written<'length'>(0.072, 'mm'),
+        coils: 7.5,
+        ends: 'closed ground' as const,
+        material: 'oil hardened' as const,
+        ...more,
+      })),
+    arbitraryWound,
   );
 }
+
+/** Two or three sections of 10 mm wire, each 3 mm wider than the one before; the last told by its length. */
+const arbitraryWound: fc.Arbitrary<SpringRate> = fc
+  .record({
+    mean: quantity('length', 0.05, 0.065),
+    first: fc.double({ min: 0.0115, max: 0.0135, noNaN: true }),
+    coils: fc.array(
+      fc.integer({ min: 4, max: 16 }).map((quarters) => quarters / 4),
+      { minLength: 2, maxLength: 3 },
+    ),
+    ends: fc.constantFrom('plain' as const, 'closed' as const, 'closed ground' as const),
+  })
+  .map(({ mean, first, coils, ends }) => ({
+    kind: 'wound',
+    wire: written<'length'>(0.01, 'mm'),
+    mean,
+    sections: Object.fromEntries(
+      coils.map((count, i) => {
+        const pitch = first + 0.003 * i;
+        const isLast = i === coils.length - 1;
+        const told = isLast
+          ? { length: written<'length'>(count * pitch, 'mm'), coilsPlusMinus: 0.25 }
+          : { pitch: written<'length'>(pitch, 'mm') };
+        return [`section-${i + 1}`, { order: i, coils: count, ...told }];
+      }),
+    ),
+    ends,
+    material: 'chrome silicon',
+  }));

@@ -121,6 +121,16 @@ export const sentences = {
   oneDiameter: (given: string) => `found ${given} of outside and mean diameter; just one is needed.`,
   coilTooTight: (diameter: string, wire: string) =>
     `found ${diameter} for a wire of ${wire}; wound so tight there is no room inside. One of the two is wrong.`,
+  countsUnmarked: () =>
+    'the marked rate is to count, but none is given. Type the rate that is marked on the spring.',
+  sectionCount: (count: number, most: number) =>
+    `found ${count} sections; 1 to ${most} are allowed. Take together what looks alike.`,
+  onePitch: (given: string) =>
+    `found ${given} of pitch and length; just one is needed: the pitch, or the length over the coils counted.`,
+  pitchWithinWire: (pitch: string, wire: string) =>
+    `${pitch} from coil to coil; with a wire of ${wire} such coils touch already, or nearly, and give nothing. Leave them out, or measure again.`,
+  pitchesAlike: (pitch: string, apart: string) =>
+    `${pitch} from coil to coil, less than ${apart} apart from another section's. Count both as one section.`,
   tooFewCoils: (coils: number, ends: string, least: number) =>
     `found ${coils} in all; with ${ends} ends at least ${least}, or none is left to give. Count again, ends included.`,
 

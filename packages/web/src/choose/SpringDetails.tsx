@@ -40,6 +40,9 @@ export function SpringDetails(props: SpringDetailsProps) {
           ))}
         </div>
       )}
+      {spring.about.map((sentence) => (
+        <p key={sentence}>{together(sentence)}</p>
+      ))}
       <SpringReasons spring={spring} />
       <SpringHands end={end} spring={spring} view={view} onField={onField} />
       <div className="spring-details-foot">

@@ -78,9 +78,10 @@ export const SpringRow = memo(function SpringRow(props: SpringRowProps) {
 });
 
 /** What stands under a spring's name: its rate as typed, where it is, what is special about it. */
-function aboutLines({ typed, rate, fitted, where, atHand }: SpringView): readonly string[] {
+function aboutLines({ typed, workedOut, rate, fitted, where, atHand }: SpringView): readonly string[] {
   return [
     ...(typed === null || typed === `${Number(rate.value)} ${rate.unit}` ? [] : [words.typed(typed)]),
+    ...(workedOut === null ? [] : [workedOut]),
     ...(fitted ? [words.fitted] : where === null ? [] : [where]),
     ...(atHand || fitted ? [] : [words.notAtHand]),
   ];

@@ -5,7 +5,7 @@ import { adjusterPath, lengthAtZero, positionOf, touchPosition } from './adjuste
 import { type Desk, note } from './desk.ts';
 import { sidesOf } from './sides.ts';
 import { stackedLength } from './springStack.ts';
-import { solidLengthOf, springOf } from './springs.ts';
+import { freeLengthOf, solidLengthOf, springOf } from './springs.ts';
 
 /** A spring that could be fitted, as the sum sees it. */
 export interface ChoiceFigures {
@@ -102,11 +102,6 @@ function differ(
     ({ side }, i) =>
       side.spring !== sides[0]!.side.spring || positions[i] !== positions[0] || preloads[i] !== preloads[0],
   );
-}
-
-function freeLengthOf(desk: Desk, id: string): number | null {
-  const length = desk.job.springs[id]?.freeLength;
-  return length === undefined ? null : desk.take.known(`springs.${id}.freeLength`, length, 'springLength');
 }
 
 /**

@@ -131,6 +131,7 @@ export const widths = {
   topOut: { usual: percent(15), why: 'a short spring inside, seldom on a sheet' },
   friction: { usual: percent(40), why: 'follows temperature, side load and wear' },
   wire: { usual: { value: 0.05, unit: 'mm', law: 'normal' }, why: 'calipers over paint' },
+  pitch: { usual: mm(0.3), why: 'calipers from coil to coil of a free spring, the mean of a few' },
   coilDiameter: { usual: { value: 0.3, unit: 'mm', law: 'normal' }, why: 'calipers over two coils' },
 } as const satisfies Readonly<Record<string, Widths>>;
 

@@ -220,6 +220,10 @@ export interface SpringView {
   readonly rate: FigureWords;
   /** As typed, where that differs from the units shown. */
   readonly typed: string | null;
+  /** "109 ± 9 N/mm by its coil": a rate that was worked out; null where it was marked or tested. */
+  readonly workedOut: string | null;
+  /** What is told of it by itself. */
+  readonly about: readonly string[];
   readonly where: string | null;
   readonly fitted: boolean;
   readonly atHand: boolean;

@@ -18,6 +18,7 @@ import type { Strut } from '../inputs/sides.ts';
 import type { LimitListDocument } from '../limits/document.ts';
 import type { RubberDocument } from '../rubber/document.ts';
 import type { PressureDocument, ShockDocument } from '../shock/document.ts';
+import type { RateDocument } from '../springs/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
 
@@ -128,6 +129,7 @@ export interface SpringDocument {
   readonly fitted: boolean;
   readonly fits: boolean;
   readonly rate: number;
+  readonly rateFrom: RateDocument;
   readonly freeLength: number | null;
   readonly solidLength: number | null;
   /** With the adjuster at its loosest end [m]. */

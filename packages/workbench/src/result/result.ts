@@ -4,6 +4,7 @@ import { forkOf } from '../fork/fork.ts';
 import { limitListOf } from '../limits/list.ts';
 import type { JobPlan } from '../path.ts';
 import { rubberDocument } from '../rubber/rubber.ts';
+import { rateDocument } from '../springs/rate.ts';
 import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { cellDocument } from './cell.ts';
@@ -92,6 +93,7 @@ function springDocument(planned: JobPlan, end: End, spring: SpringPlan): SpringD
     fitted: spring.fitted,
     fits: spring.fits,
     rate: spring.rate,
+    rateFrom: rateDocument(planned, spring),
     freeLength: choice.freeLength,
     solidLength: choice.solidLength,
     preloadAtLoosest: choice.preloadAtZero,

@@ -8,9 +8,13 @@ import { hangingTravel } from '@sagwright/model/statics/hanging';
 import { ATMOSPHERE, GRAVITY } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
 import { adjusterPath } from '../inputs/adjusters.ts';
+import { deskAgain } from '../inputs/deskAgain.ts';
+import { ownParts } from '../inputs/ownFigure.ts';
+import { spreadOf } from '../limits/row.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import { forceAtFullBump, travelAtRubber } from '../rubber/rubber.ts';
+import { rateReader } from '../springs/rate.ts';
 import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
 import type { Opened } from './question.ts';
@@ -25,6 +29,7 @@ export function cellFigure(
   spring: SpringPlan,
   loadCase: LoadCaseSI,
 ): Opened {
+  if (figure === 'spring-rate') return springRate(planned, spring);
   const planCell = spring.cells.find((each) => each.loadCase === loadCase.id);
   if (planCell?.kind !== 'planned') return 'not planned';
   const { cell } = planCell;
@@ -44,6 +49,16 @@ export function cellFigure(
     default:
       return figureAtRest(planned, figure, end, spring, cell, loadCase);
   }
+}
+
+/** Of the spring by itself, where the load that is ridden most presses it. */
+function springRate(planned: JobPlan, { spring: id, rate }: SpringPlan): Opened {
+  const desk = deskAgain(planned);
+  const read = rateReader(desk, id, planned.job.springs[id]!, rate);
+  if (read === null) return 'no coil';
+  const { value, moves } = ownParts(desk.take, (take) => read({ ...desk, take }))!;
+  const { figure, contributions } = spreadOf(value, moves);
+  return { value: figure, contributions };
 }
 
 /** Where the adjuster meets the aim: the reading where it has one, else how far it squeezes the spring from its loosest end. */

@@ -34,6 +34,7 @@ export const figures = {
   pressure: { dimension: 'pressure', of: 'cell' },
   'longer-left': { dimension: 'length', of: 'shock' },
   'shorter-left': { dimension: 'length', of: 'shock' },
+  'spring-rate': { dimension: 'rate', of: 'spring' },
   'kg-per-turn': { dimension: 'mass', of: 'spring' },
 } as const satisfies Readonly<Record<string, FigureEntry>>;
 

@@ -1,6 +1,8 @@
 import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { SpringChoiceSI } from '@sagwright/model/plan/question';
 import { settingInputs } from '@sagwright/model/plan/settingDoubt';
+import { deskAgain } from '../inputs/deskAgain.ts';
+import { freeLengthOf, solidLengthOf } from '../inputs/springs.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import type { Opened } from './question.ts';
@@ -45,8 +47,9 @@ function sumOfLengths(
   const add = (input: string, slope: number): void => {
     if (slope !== 0 && figures.has(input)) slopes.set(input, (slopes.get(input) ?? 0) + slope);
   };
-  add(`springs.${spring}.freeLength`, times.free);
-  add(`springs.${spring}.solidLength`, times.solid);
+  for (const [input, { free, solid }] of movedLengths(planned, spring)) {
+    add(input, times.free * free + times.solid * solid);
+  }
   for (const { name, moves } of question.inputs) {
     for (const { parameter, by } of moves) if (parameter === `${end}.strokeMax`) add(name, times.stroke * by);
   }
@@ -57,3 +60,29 @@ function sumOfLengths(
   }
   return summed(value, slopes, (input) => figures.get(input)!.deviation);
 }
+
+/** How free and solid length move with each figure of the spring: with themselves as typed, else with the wire and its pitches. */
+function movedLengths(
+  planned: JobPlan,
+  id: string,
+): ReadonlyMap<string, { readonly free: number; readonly solid: number }> {
+  const spring = planned.job.springs[id]!;
+  const lengthsAt = (path: string, by: number): { readonly free: number; readonly solid: number } => {
+    const desk = deskAgain(planned, path, by);
+    return { free: freeLengthOf(desk, id) ?? 0, solid: solidLengthOf(desk, id, spring) ?? 0 };
+  };
+  const own = [...planned.inputs.figures.values()].filter(
+    ({ path, deviation }) => path.startsWith(`springs.${id}.`) && deviation > 0,
+  );
+  return new Map(
+    own.map(({ path, deviation }) => {
+      const step = STEP * deviation;
+      const [above, below] = [lengthsAt(path, step), lengthsAt(path, -step)];
+      const slope = (of: 'free' | 'solid'): number => (above[of] - below[of]) / (2 * step);
+      return [path, { free: slope('free'), solid: slope('solid') }];
+    }),
+  );
+}
+
+/** Share of a figure's deviation by which it is moved; lengths are sums, so the size hardly matters. */
+const STEP = 1e-3;

@@ -30,6 +30,7 @@ export const words = {
   list: (items: readonly string[]) =>
     items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`,
   /** An enumeration that may be long: "a; b; c". */
+  inSection: (field: string, section: number) => `${field}, section ${section}`,
   inRow: (field: string, row: number) => `${field}, row ${row}`,
   listed: (items: readonly string[]) => items.join('; '),
   reasons,

@@ -1,6 +1,7 @@
 import type { ToTape } from '@sagwright/model/rear/tape';
 import type { JobDocument } from '@sagwright/records/schema';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
+import { inOrder } from '../inputs/desk.ts';
 import type { Strut } from '../inputs/sides.ts';
 import { words } from './catalogue.ts';
 
@@ -25,9 +26,21 @@ export function fieldName(job: JobDocument, path: string): string {
 /** What a figure of the job is called; null where the catalogue has no name for it. */
 export function figureName(job: JobDocument, path: string): string | null {
   const row = /\.rows\.(\d+)\./.exec(path);
-  if (row === null) return nameFrom(words.fields, job, path);
-  const name = nameFrom(words.fields, job, path.replace(row[0], '.rows.'));
-  return name === null ? null : words.inRow(name, Number(row[1]) + 1);
+  if (row !== null) {
+    const name = nameFrom(words.fields, job, path.replace(row[0], '.rows.'));
+    return name === null ? null : words.inRow(name, Number(row[1]) + 1);
+  }
+  const section = /^springs\.([^.]+)\.rate\.sections\.([^.]+)\./.exec(path);
+  if (section === null) return nameFrom(words.fields, job, path);
+  const [, spring, id] = section;
+  const name = nameFrom(words.fields, job, path.replace(`.sections.${id}.`, '.sections.'));
+  return name === null ? null : words.inSection(name, sectionsOf(job, spring!).indexOf(id!) + 1);
+}
+
+/** Ids of the sections of a wound spring, in their order. */
+function sectionsOf({ springs }: JobDocument, spring: string): readonly string[] {
+  const rate = springs[spring]?.rate;
+  return rate?.kind === 'wound' ? inOrder(rate.sections).map(([id]) => id) : [];
 }
 
 /** What a catalogue calls a field of the job; null where it has no name for it. */

@@ -5,6 +5,7 @@ import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { type End, leastLeft, springInView } from '../result/inView.ts';
 import { pressureRemedyWords } from '../shock/reasons.ts';
+import { workedOutRate } from '../springs/words.ts';
 import { words } from './catalogue.ts';
 import { shock } from './english/shock.ts';
 import { loadName, springName } from './names.ts';
@@ -68,10 +69,11 @@ function springSuggested(
   };
 }
 
-/** A spring's rate as it was typed; where it hangs on the load, as it is at the main one. */
+/** A spring's rate as it was typed; where it hangs on the load, as it is at the main one; worked out, with its ± and a mark. */
 export function rateWords(planned: JobPlan, spring: SpringPlan, units: Units): string {
   const typed = planned.job.springs[spring.spring]?.rate;
-  return typed?.kind === 'linear' ? formatQuantity(typed.rate, units) : format(spring.rate, 'rate', units);
+  if (typed?.kind === 'linear') return formatQuantity(typed.rate, units);
+  return workedOutRate(planned, spring, units) ?? format(spring.rate, 'rate', units);
 }
 
 /** A load that is refused has no say in the choice: that is told. */

@@ -3,6 +3,7 @@ import type { Spring, SpringRate } from '@sagwright/records/schema/springs';
 import { write } from '../../job/edits.ts';
 import { formerKind } from '../../job/formerKind.ts';
 import { groups, springs as words } from '../../words/figures.ts';
+import { choice, coilFigures, woundFigures } from './coilFigures.ts';
 import { type Figure, type FigureGroup, quantity } from './figure.ts';
 
 /** Every spring of the job, in its order. */
@@ -78,53 +79,8 @@ function rateFigures(path: string, rate: SpringRate): readonly Figure[] {
         },
       ];
     case 'coil':
-      return coilFigures(path);
+      return coilFigures(path, rate);
+    case 'wound':
+      return woundFigures(path, rate);
   }
-}
-
-function coilFigures(path: string): readonly Figure[] {
-  const plain = (name: 'ends' | 'material', label: string, values: readonly string[]): Figure =>
-    choice(
-      `${path}.${name}`,
-      label,
-      '',
-      Object.fromEntries(values.map((value) => [value, value])),
-      (document, value) => [write(document, `${path}.${name}`.split('.'), value)],
-    );
-  return [
-    quantity(`${path}.wire`, words.wire, 'wire', 'wire'),
-    quantity(`${path}.outside`, words.outside, 'coilDiameter', 'coilDiameter'),
-    quantity(`${path}.mean`, words.mean, 'coilDiameter', 'coilDiameter'),
-    {
-      kind: 'number',
-      path: `${path}.coils`,
-      label: words.coils,
-      unit: words.coilsUnit,
-      least: 1.5,
-      most: 80,
-      whole: false,
-    },
-    plain('ends', words.ends, ['closed ground', 'closed', 'plain ground', 'plain']),
-    plain('material', words.material, [
-      'chrome silicon',
-      'chrome vanadium',
-      'silicon manganese',
-      'music wire',
-      'oil hardened',
-      'hard drawn',
-      'patented drawn',
-      'hot rolled',
-    ]),
-  ];
-}
-
-function choice(
-  path: string,
-  label: string,
-  value: string,
-  words: Readonly<Record<string, string>>,
-  change: Extract<Figure, { kind: 'choice' }>['change'],
-): Figure {
-  const choices = Object.entries(words).map(([each, word]) => ({ value: each, word }));
-  return { kind: 'choice', path, label, value, choices, change };
 }

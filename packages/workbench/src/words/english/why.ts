@@ -209,6 +209,18 @@ export const why: { readonly [F in FigureName]: OpenedWords } = {
     where: [['now, least', 'where its length adjuster stands, and the shortest of its range']],
     source: 'Range as the manual or a tape has it',
   },
+  'spring-rate': {
+    title: 'rate of one spring, where the load ridden most presses it',
+    equation: 'k = G d⁴ / (8 D³ n)',
+    where: [
+      ['G', 'shear modulus of the wire; tables disagree, and the ± holds that'],
+      ['d, D', 'wire, mean diameter of the coils'],
+      ['n', 'coils that give; of several pitches, those not closed yet'],
+      ['k', 'taken as it stands where it is marked; of a tested table, the slope of its rows'],
+    ],
+    source:
+      "Shigley's Mechanical Engineering Design, 10th ed., eq. 10-9, also EN 13906-1 (from memory); checks/shigley-helical-springs; coils that close, derived as springs in series",
+  },
   'kg-per-turn': {
     title: 'kilograms on the wheel that one turn of every adjuster answers',
     equation: 'n k MR lead / g',
@@ -231,6 +243,7 @@ export const notToBeHad = {
   'nothing swings': () => 'the wheel stands on a stop there, or its springs do not bring it back',
   'nothing to set': () => 'nothing can be set at this end',
   'nothing is turned': () => 'nothing is turned at this end',
+  'no coil': () => 'there is no coil: air bears the load alone',
   'lengths not known': () => 'figure needed: free and solid length of the spring',
   'fork offset not known': () => 'figure needed: fork offset',
   'seat not known': () => 'figure needed: place of the seat',
