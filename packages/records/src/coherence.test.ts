@@ -120,6 +120,24 @@ describe('travel', () => {
     ]);
   });
 
+  test('by tape has its lengths between two parts of its own kind, and leaning less than they are long', () => {
+    const length = { kind: 'between', order: 1, from: 'arm eye', to: 'frame eye', length: mm(323) };
+    const taped = (changes: object): Change => [`${travel}.tape`, { a: { ...length, ...changes } }];
+    expect(problemsWith(...pointed, taped({}))).toEqual([]);
+    expect(problemsWith(...pointed, taped({ to: 'arm eye' }))).toEqual([`${travel}.tape.a.to: sameEnds`]);
+    expect(problemsWith(...pointed, taped({ to: 'link pin' }))).toEqual([`${travel}.tape.a.to: wrongWord`]);
+    expect(problemsWith(...pointed, taped({ sideways: mm(40) }))).toEqual([]);
+    expect(problemsWith(...pointed, taped({ length: mm(60), sideways: mm(60) }))).toEqual([
+      `${travel}.tape.a.sideways: notBelow`,
+    ]);
+    // The shock's own lean counts between its eyes, and nowhere else.
+    const leaning: Change = [`${travel}.sideways`, mm(80)];
+    expect(problemsWith(...pointed, leaning, taped({ length: mm(70) }))).toEqual([
+      `${travel}.tape.a.length: notBelow`,
+    ]);
+    expect(problemsWith(...pointed, leaning, taped({ length: mm(70), to: 'pivot' }))).toEqual([]);
+  });
+
   test('by a linkage names what each part is on, and every part', () => {
     const linkage = {
       kind: 'linkage',
