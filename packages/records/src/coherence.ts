@@ -4,6 +4,7 @@ import { frontTravelProblems } from './coherence/frontTravel.ts';
 import { limitProblems } from './coherence/limits.ts';
 import { loadProblems } from './coherence/loads.ts';
 import { machineProblems } from './coherence/machine.ts';
+import { readingProblems } from './coherence/readings.ts';
 import { setupProblems } from './coherence/setups.ts';
 import { springProblems } from './coherence/springs.ts';
 import { stanceProblems } from './coherence/stance.ts';
@@ -28,5 +29,6 @@ export function incoherences(job: JobDocument): Problem[] {
     ...stanceProblems(job),
     ...limitProblems(job.machine),
     ...fittingProblems(job),
+    ...readingProblems(job),
   ];
 }

@@ -5,6 +5,7 @@ import { loadCases, things } from './schema/loads.ts';
 import { machine } from './schema/machine.ts';
 import { freeText, id, name } from './schema/names.ts';
 import { quantities } from './schema/quantity.ts';
+import { readings } from './schema/readings.ts';
 import { setups } from './schema/setups.ts';
 import { springs } from './schema/springs.ts';
 import { steady, tyreSize } from './schema/stance.ts';
@@ -46,6 +47,7 @@ export const job = z.strictObject({
   /** Braking and driving that are looked at; left out: nothing is told of them. */
   steady: z.exactOptional(steady),
   fitting: z.exactOptional(fitting),
+  readings: z.exactOptional(readings),
 });
 
 export type JobDocument = Immutable<z.infer<typeof job>>;

@@ -61,8 +61,8 @@ interface Lens {
 const STILL = 1e-9;
 /** Steps from here on are taken whole, as rounding hides whether they lead down; once they get no shorter they are rounding. */
 const NEAR = 1e-4;
-const STEPS_MAX = 60;
-const HALVINGS_MAX = 30;
+const STEPS_MAX = 40;
+const HALVINGS_MAX = 10;
 
 export type EstimateAnswer =
   | { readonly kind: 'estimate'; readonly estimate: Estimate }

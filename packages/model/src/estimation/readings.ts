@@ -74,11 +74,12 @@ export function inquiryOf(stood: readonly StoodSI[], readings: readonly ReadingS
       throw new RangeError(`inquiryOf: reading ${reading.id} is of "${reading.stood}", which is not given`);
     return { reading, machine: machines[index]! };
   });
-  const predict: Predict = ({ known, free }) => {
-    for (const machine of machines) if (!moveTo(machine, known)) return null;
-    const rows = plan.map(({ reading, machine }) => shown(reading, machine, inputs.length));
-    return rows.includes(null) ? null : withMarks(readings, rows as readonly Row[], marks, free);
-  };
+  const predict: Predict = ({ known, free }) =>
+    whereItCanBe(() => {
+      for (const machine of machines) moveTo(machine, known);
+      const rows = plan.map(({ reading, machine }) => shown(reading, machine, inputs.length));
+      return rows.includes(null) ? null : withMarks(readings, rows as readonly Row[], marks, free);
+    });
   const known = inputs.map(() => 0);
   const first = predict({ known, free: marks.map(() => 0) });
   if (first === null) return null;
@@ -144,8 +145,8 @@ function movable({ machine, inputs }: StoodSI, placeOf: ReadonlyMap<string, numb
   };
 }
 
-/** Puts the machine to those unknowns. False where there is no such machine: a travel that its ratio does not let the damper make. */
-function moveTo(machine: Movable, known: readonly number[]): boolean {
+/** Puts the machine to those unknowns. Throws RangeError where there is no such machine: a ratio that lets the damper make no whole stroke. */
+function moveTo(machine: Movable, known: readonly number[]): void {
   const { parameters, prepared, directions, places, asThought } = machine;
   const { holders, keys } = parameters;
   for (let i = 0; i < asThought.length; i += 1) holders[i]![keys[i]!] = asThought[i]!;
@@ -156,11 +157,15 @@ function moveTo(machine: Movable, known: readonly number[]): boolean {
     });
   });
   machine.found.clear();
+  refresh(prepared);
+}
+
+/** Null where unknowns make a machine that the physics refuses: a step too far of the search. */
+function whereItCanBe<T>(work: () => T | null): T | null {
   try {
-    refresh(prepared);
-    return true;
+    return work();
   } catch (error) {
-    if (error instanceof RangeError) return false;
+    if (error instanceof RangeError) return null;
     throw error;
   }
 }

@@ -57,7 +57,8 @@ const settingOf = {
   none: 'preload',
 } as const satisfies Record<Adjuster['kind'], string>;
 
-function* settingProblems(at: Setting, adjuster: Adjuster, path: FieldPath): Generator<Problem> {
+/** A setting told in its adjuster's own terms, and within its ends. */
+export function* settingProblems(at: Setting, adjuster: Adjuster, path: FieldPath): Generator<Problem> {
   const given = Object.keys(at).find((name) => name !== 'preload') ?? 'preload';
   const needed = settingOf[adjuster.kind];
   if (given !== 'preload' && given !== needed) {

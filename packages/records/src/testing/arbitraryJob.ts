@@ -21,6 +21,7 @@ import {
 } from './arbitraryLoads.ts';
 import { arbitraryPoints, type PointedRear } from './arbitraryPoints.ts';
 import { arbitraryQuantity as quantity } from './arbitraryQuantity.ts';
+import { arbitraryReadings } from './arbitraryReadings.ts';
 import { arbitrarySpring } from './arbitrarySprings.ts';
 import {
   arbitraryBeam,
@@ -55,15 +56,21 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
     targetSets: listOf('set', 0, 2, arbitraryTargetSet),
     note: fc.string({ maxLength: 200 }),
   })
-  .chain(({ ends, machineAlone, places, things, targetSets, note }) =>
+  .chain((parts) =>
+    arbitraryLoadCases(Object.keys(parts.things), Object.keys(parts.places)).map((loadCases) => ({
+      ...parts,
+      loadCases,
+    })),
+  )
+  .chain(({ ends, machineAlone, places, things, loadCases, targetSets, note }) =>
     fc
       .tuple(
-        arbitraryLoadCases(Object.keys(things), Object.keys(places)),
+        fc.option(arbitraryReadings(Object.keys(loadCases), ends.asFound), { freq: 2, nil: undefined }),
         arbitraryStandChoice(tyresKnown(ends)),
         fc.option(arbitrarySteady, { nil: undefined }),
         fc.option(arbitraryRearFitting, { freq: 2, nil: undefined }),
       )
-      .map(([loadCases, standing, steady, fitting]) => ({
+      .map(([readings, standing, steady, fitting]) => ({
         format: jobFormat,
         version: jobVersion,
         name: 'an invented job',
@@ -78,6 +85,7 @@ export const arbitraryJob: fc.Arbitrary<JobDocument> = fc
         choice: { ...ends.choice, ...(ends.front.travel ? withoutClamps(standing) : standing) },
         ...(steady === undefined ? {} : { steady }),
         ...(fitting === undefined ? {} : { fitting: { rear: fitting } }),
+        ...(readings === undefined ? {} : { readings }),
       })),
   );
 

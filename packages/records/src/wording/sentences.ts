@@ -140,6 +140,12 @@ export const sentences = {
     `found a rim of ${rim} in; motorcycle rims have 8 to 23 in. Read the tyre's wall again, or give its radius.`,
   badSize: () =>
     'is no metric tyre size; such a size is 130/80-17: width in mm, height in %, rim in inches. For any other marking give the radius.',
+  nothingRead: (kind: string) =>
+    kind === 'sag'
+      ? 'no length was read; it needs hanging, afterPush or afterLift.'
+      : 'no scale was read; it needs front or rear.',
+  adjustersWithoutFound: (end: string) =>
+    `the ${end} has no setting as found that this could stand against; tell it in setups.asFound.${end} first.`,
   noOtherTyre: (end: string) =>
     `there is no radius and no size of the ${end} tyre as found to compare with. Give one of them first.`,
 

@@ -79,6 +79,7 @@ export const widths = {
     why: 'two tapes over one travel',
   },
   tape: { usual: mm(1), why: 'a tape read by one person' },
+  forkTape: { usual: mm(2), why: 'the dust seal smears the edge that is read' },
   hardPoint: {
     usual: mm(2),
     by: { manual: mm(1), catalogue: mm(1), memory: mm(10) },
