@@ -8,6 +8,7 @@ const program = `sagwright: set-up for a loaded motorcycle, every number with it
   sagwright plan my-job.json --units imperial
   sagwright plan my-job.json --json > plan.json
   sagwright why collar my-job.json    where a number comes from
+  sagwright measured my-job.json      what was read, against the sum
   sagwright tape linkage              which lengths give the hard points
   sagwright worklist my-job.json      what hands do to fit new shocks
   sagwright open my-job.json          the same on a page, drawn and live
@@ -84,6 +85,23 @@ const tape = `sagwright tape KIND or FILE: which lengths give a rear's hard poin
       and what every length says against the others.
 
 Exit code: 0 told · 1 no hard points in this job · 2 not understood · 3 problems
+`;
+
+const measured = `sagwright measured FILE: what was measured, held against the sum.
+
+  sagwright measured my-job.json
+      Each sag with what the sum expected, and what its own numbers show wrong;
+      what does not fit the rest, and what it would be off by; the machine as
+      readings have it, and where the collar then answers each load.
+  sagwright measured my-job.json --full
+      Every reading and every input, the smallest too.
+  sagwright measured my-job.json --json
+      The same for a program: docs/measured-json.md.
+
+Readings are written under "readings" in the job: docs/job-file.md.
+
+Exit code: 0 readings and sum agree · 1 something is off, or nothing was read ·
+2 not understood · 3 problems
 `;
 
 const worklist = `sagwright worklist FILE: what hands do to fit what the job tells of, in which
@@ -182,6 +200,7 @@ const commands: ReadonlyMap<string, string> = new Map([
   ['check', check],
   ['why', why],
   ['tape', tape],
+  ['measured', measured],
   ['worklist', worklist],
   ['new', newJob],
   ['open', open],

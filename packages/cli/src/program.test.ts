@@ -224,6 +224,47 @@ describe('sagwright tape', () => {
   });
 });
 
+describe('sagwright measured', () => {
+  const length = (value: number) => q(value, 'mm', 'own tape');
+  const readings = (hanging: number) => ({
+    one: {
+      kind: 'sag',
+      order: 1,
+      loadCase: 'both',
+      end: 'rear',
+      marks: 'axle to tail',
+      hanging: length(hanging),
+      afterPush: length(360),
+      afterLift: length(363),
+    },
+  });
+  const job = (hanging: number): string => writeJob(tourerWith(['readings', readings(hanging)]));
+
+  test('tells each sag beside what was expected, as text and as JSON', async () => {
+    const { out, errors } = await sagwright(['measured', '-'], job(400));
+    expect(errors).toBe('');
+    // 400 − (360 + 363)/2.
+    expect(out).toMatch(/"both of us", rear\s+38\.5 ± 1\.2 mm/);
+    const { sags } = JSON.parse((await sagwright(['measured', '-', '--json'], job(400))).out);
+    expect(sags[0].sag.value).toBeCloseTo(0.0385, 12);
+  });
+
+  test('ends with 1 where something is off, and where nothing was read', async () => {
+    expect((await sagwright(['measured', '-'], job(470))).code).toBe(1);
+    const nothing = await sagwright(['measured', 'tourer.json']);
+    expect(nothing.code).toBe(1);
+    expect(nothing.out).toContain('no readings');
+  });
+
+  test('ends with 3 where a reading is of no load that there is', async () => {
+    const told = JSON.parse(job(400)) as { readings: { one: { loadCase: string } } };
+    told.readings.one.loadCase = 'nobody';
+    const { code, errors } = await sagwright(['measured', '-'], JSON.stringify(told));
+    expect(code).toBe(3);
+    expect(errors).toContain('readings.one.loadCase');
+  });
+});
+
 describe('sagwright worklist', () => {
   const job = (rear: object): string => writeJob(tourerWith(['fitting', { rear }]));
 
@@ -359,6 +400,7 @@ describe('The command line', () => {
     [['check', '--help']],
     [['why', '-h']],
     [['new', '--help']],
+    [['measured', '--help']],
     [['worklist', '--help']],
   ])('%j teaches by example and names the exit codes', async (args) => {
     const { code, out } = await sagwright(args);

@@ -2,6 +2,7 @@ import { check } from './check/check.ts';
 import { compare } from './compare/compare.ts';
 import { type ExitCode, exitCodes } from './exit.ts';
 import { helpFor, version } from './help.ts';
+import { measured } from './measured/measured.ts';
 import { newJob } from './new/new.ts';
 import { open } from './open/open.ts';
 import { plan } from './plan/plan.ts';
@@ -19,6 +20,7 @@ const commands: ReadonlyMap<string, Command> = new Map([
   ['plan', plan],
   ['check', check],
   ['why', why],
+  ['measured', measured],
   ['tape', tape],
   ['worklist', worklist],
   ['new', newJob],

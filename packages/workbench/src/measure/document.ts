@@ -1,3 +1,4 @@
+import type { Reach } from '@sagwright/model/plan/answer';
 import type { Dimension } from '@sagwright/records/units';
 
 export const measuredFormat = 'sagwright-measured';
@@ -37,6 +38,8 @@ export interface SagRead {
   readonly sag: Doubted | null;
   /** What the sum says that sag is, before it was read. */
   readonly expected: Doubted | null;
+  /** Whether both meet within their ± together; null where one is missing. */
+  readonly verdict: 'agrees' | 'apart' | null;
   /** After a lift less after a push; null where one of them is missing. */
   readonly band: Doubted | null;
   readonly faults: readonly FaultCode[];
@@ -74,6 +77,7 @@ export interface FoundDocument {
   readonly inputs: readonly InputFound[];
   /** Where the collar answers each load with the fitted spring: as the job stands, and as readings have it. */
   readonly collars: readonly CollarFound[];
+  readonly springs: readonly SpringFound[];
 }
 
 /** A figure of `figures`, or the path of an input. */
@@ -107,7 +111,17 @@ export interface CollarFound {
   readonly end: 'rear' | 'front';
   readonly loadCase: string;
   readonly spring: string;
-  /** Adjuster position from its loosest end [m]. */
+  /** Whether the length is the one that is read at the adjuster (a collar between its faces, a spacer), or how far it stands from its loosest end. */
+  readonly along: 'reading' | 'from loosest';
   readonly before: Doubted;
   readonly after: Doubted;
+  /** Whether the adjuster gets there, as readings have it. */
+  readonly reach: Reach['kind'];
+}
+
+/** Which spring is suggested at an end; null where none fits, or there is none to choose. */
+export interface SpringFound {
+  readonly end: 'rear' | 'front';
+  readonly before: string | null;
+  readonly after: string | null;
 }

@@ -1,7 +1,7 @@
 import type { Estimate } from '@sagwright/model/estimation/mostProbable';
 import type { Inquiry } from '@sagwright/model/estimation/readings';
 import { type Fault, likeness, suspectsOf } from '@sagwright/model/estimation/suspects';
-import type { Planned } from '@sagwright/model/plan/answer';
+import type { PlanCell, Planned } from '@sagwright/model/plan/answer';
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import type { UsedFigure } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
@@ -41,8 +41,18 @@ export function foundDocument(
     freedom: estimate.freedom,
     suspect: suspectOf(figures, inquiry, estimate),
     inputs: inputsFound(figures, inquiry, estimate),
-    collars: (['rear', 'front'] as const).flatMap((end) => collarsOf(end, before, after)),
+    collars: ends.flatMap((end) => collarsOf(end, before, after)),
+    springs: ends
+      .filter((end) => before.plan[end].suggestion.kind !== 'nothing to choose')
+      .map((end) => ({ end, before: suggested(before, end), after: suggested(after, end) })),
   };
+}
+
+const ends = ['rear', 'front'] as const;
+
+function suggested({ plan }: JobPlan, end: 'rear' | 'front'): string | null {
+  const { suggestion } = plan[end];
+  return suggestion.kind === 'spring' ? suggestion.spring : null;
 }
 
 function suspectOf(figures: Figures, inquiry: Inquiry, estimate: Estimate): SuspectDocument | null {
@@ -108,15 +118,37 @@ function collarsOf(end: 'rear' | 'front', before: JobPlan, after: JobPlan): read
   const fitted = before.plan[end].springs.find((each) => each.fitted);
   if (fitted === undefined) return [];
   const now = after.plan[end].springs.find((each) => each.fitted)!;
+  const { adjuster } = before.inputs.question[end];
+  const scale = adjuster?.kind === 'continuous' ? adjuster : { readingAtZero: 0, sense: 1 };
+  const along = adjuster?.kind === 'continuous' ? 'reading' : 'from loosest';
+  const read = ({ value, plusMinus }: Doubted): Doubted => ({
+    value: scale.readingAtZero + scale.sense * value,
+    plusMinus,
+  });
   return fitted.cells.flatMap((cell, i): CollarFound[] => {
     const [one, other] = [positionIn(cell), positionIn(now.cells[i]!)];
-    return one === null || other === null
+    const reach = reachIn(now.cells[i]!);
+    return one === null || other === null || reach === null
       ? []
-      : [{ end, loadCase: cell.loadCase, spring: fitted.spring, before: one, after: other }];
+      : [
+          {
+            end,
+            loadCase: cell.loadCase,
+            spring: fitted.spring,
+            along,
+            before: read(one),
+            after: read(other),
+            reach,
+          },
+        ];
   });
 }
 
-function positionIn(cell: JobPlan['plan']['rear']['springs'][number]['cells'][number]): Doubted | null {
+function reachIn(cell: PlanCell): CollarFound['reach'] | null {
+  return cell.kind === 'planned' ? cell.cell.reach.kind : null;
+}
+
+function positionIn(cell: PlanCell): Doubted | null {
   const positions: Planned['positions'] = cell.kind === 'planned' ? cell.cell.positions : null;
   if (positions === null || positions.aim.plusMinus === null) return null;
   return { value: positions.aim.value, plusMinus: positions.aim.plusMinus };

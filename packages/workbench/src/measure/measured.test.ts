@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { inquiryOf } from '@sagwright/model/estimation/readings';
 import { seededRandom } from '@sagwright/model/numerics/random';
 import type { JobDocument } from '@sagwright/records/schema';
@@ -7,6 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { takeFrom } from '../inputs/take.ts';
 import { type JobPlan, planJob } from '../path.ts';
+import { departures, documentedIn } from '../testing/documented.ts';
 import { tourerWith } from '../testing/tourerJob.ts';
 import { readingsOf } from './asRead.ts';
 import type { MeasuredDocument, SagRead } from './document.ts';
@@ -218,6 +220,22 @@ test('a job without readings says so', () => {
     found: null,
     trouble: 'nothing read',
   });
+});
+
+test('the document is told as docs/measured-json.md has it', () => {
+  const page = readFileSync(new URL('../../../../docs/measured-json.md', import.meta.url), 'utf8');
+  const documented = documentedIn(page);
+  const seen = new Set<string>();
+  const off = withFigure(sound, 'scales-both.rear', (value) => value - 12);
+  const fault = withFigure(off, 'rear-both.afterPush', (value) => value + 8);
+  // With one load and no scales nothing tells a figure of the rear from another.
+  const alone = withFigure({ 'rear-work': sound['rear-work']! }, 'rear-work.hanging', (value) => value + 30);
+  for (const readings of [sound, off, fault, alone])
+    expect(departures(documented, held(readings), '`document`', 'measured', seen)).toEqual([]);
+  const all = [...documented.shapes].flatMap(([shape, fields]) =>
+    [...fields.keys()].map((field) => `${shape}.${field}`),
+  );
+  expect(all.filter((field) => !seen.has(field))).toEqual([]);
 });
 
 test('of any job with any readings, every figure is finite, or it is said that none is found', () => {

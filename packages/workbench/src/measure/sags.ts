@@ -35,6 +35,7 @@ export function sagsOf(
     const parts = sagParts(readings, id, markOf(reading));
     const sag = parts === null ? null : readSum(readings, parts);
     const band = bandOf(readings, id);
+    const expected = parts === null || before === null ? null : expectedSum(before, parts);
     return {
       id,
       loadCase,
@@ -42,7 +43,8 @@ export function sagsOf(
       side,
       along: machine[end].kinematics.kind === 'fork' ? 'stroke' : 'wheel',
       sag,
-      expected: parts === null || before === null ? null : expectedSum(before, parts),
+      expected,
+      verdict: verdictOf(sag, expected),
       band,
       faults: faultsOf(machine, reading, sag, band, parts !== null),
     };
@@ -51,6 +53,12 @@ export function sagsOf(
     const apart = sags.some((other, k) => areApart(sag, other, rows[i]!, rows[k]!));
     return apart ? { ...sag, faults: [...sag.faults, 'sides apart'] } : sag;
   });
+}
+
+function verdictOf(sag: Doubted | null, expected: Doubted | null): SagRead['verdict'] {
+  if (sag === null || expected === null) return null;
+  const apart = Math.abs(sag.value - expected.value);
+  return apart > Math.hypot(sag.plusMinus, expected.plusMinus) ? 'apart' : 'agrees';
 }
 
 /** Places among the readings, each with its share of the figure. */

@@ -1,3 +1,5 @@
+import { readingFields } from './readings.ts';
+
 /** What a figure of the job is called in a sentence, by its path; `*` stands for an id or a side, whose name is handed in. */
 export const fields: Readonly<Record<string, (name: string) => string>> = {
   'machine.wheelbase': () => 'wheelbase',
@@ -215,4 +217,5 @@ export const fields: Readonly<Record<string, (name: string) => string>> = {
   'setups.asFound.front.*.at.preload': (side) => `front preload as found, ${side}`,
   'setups.asFound.front.rate': () => 'fork spring rate',
   'setups.asFound.front.preload': () => 'fork preload as found',
+  ...readingFields,
 };
