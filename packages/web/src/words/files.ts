@@ -53,6 +53,7 @@ export const examples = [
   ['nothing-fits', 'Nothing fits', 'No spring at hand holds both loads; what would'],
   ['too-much-aboard', 'Too much aboard', 'Over the axle limit with a full tank: refused'],
   ['new-pair', 'A new pair', 'Longer shocks to be fitted: eyes, bolts, sleeves, and what hands do'],
+  ['what-the-tape-says', 'What the tape says', 'Sag read at both ends, held against the sum'],
   [
     'weighed-aboard',
     'Weighed with all of it aboard',

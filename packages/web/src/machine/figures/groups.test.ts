@@ -12,10 +12,11 @@ import { fittingParts, toolFigures, torquePaths } from '../../set/fittingFigures
 import { type Figure, quantitiesIn } from './figure.ts';
 import { figureFor, figureGroups } from './groups.ts';
 
-const elsewhere = /^(loadCases|targetSets)\./;
+/** Loads and targets have their own pages; readings are told in the terminal alone so far. */
+const elsewhere = /^(loadCases|targetSets|readings)\./;
 
 describe('The figures of a machine', () => {
-  test('hold every quantity of any job but those of its loads and targets, each under its own path and bound', () => {
+  test('hold every quantity of any job but those of its loads, targets and readings, each under its own path and bound', () => {
     fc.assert(
       fc.property(arbitraryJob, (job) => {
         const all = [...figuresOf(job), ...fittingFigures(job)];
