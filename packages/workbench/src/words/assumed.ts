@@ -4,6 +4,7 @@ import type { JobPlan } from '../path.ts';
 import type { AssumptionDocument } from '../result/document.ts';
 import { type End, riddenCells, springInView } from '../result/inView.ts';
 import { words } from './catalogue.ts';
+import { shock } from './english/shock.ts';
 import { fieldName, loadName } from './names.ts';
 import { adjusterName } from './settings.ts';
 
@@ -46,17 +47,18 @@ export function effectWords(
 export function narrowingWords(planned: JobPlan, end: End, units: Units): string | null {
   const narrowest = narrowing(planned, end);
   if (narrowest === null) return null;
-  const { loadCase, input, from, to } = narrowest;
+  const { loadCase, input, from, to, isPressure } = narrowest;
+  const dimension = isPressure ? 'pressure' : 'length';
   return words.assumed.narrows(
     fieldName(planned.job, input),
-    formatWidth(from, 'length', units),
-    formatWidth(to, 'length', units),
-    adjusterName(planned, end),
+    formatWidth(from, dimension, units),
+    formatWidth(to, dimension, units),
+    isPressure ? shock.pressure.air : adjusterName(planned, end),
     loadName(planned.job, loadCase),
   );
 }
 
-/** The same in figures: the input by its path, and the ± of the aim [m] with it and without. */
+/** The same in figures: the input by its path, and the ± of the aim with it and without; where a pressure sets the end [Pa], else [m]. */
 export function narrowing(
   planned: JobPlan,
   end: End,
@@ -65,16 +67,21 @@ export function narrowing(
   readonly input: string;
   readonly from: number;
   readonly to: number;
+  readonly isPressure: boolean;
 } | null {
   const spring = springInView(planned, end);
-  const aimed =
-    spring === null ? [] : riddenCells(planned, spring).filter(({ cell }) => cell.contributions.length > 0);
+  const aimed = (spring === null ? [] : riddenCells(planned, spring)).flatMap(({ loadCase, cell }) => {
+    const isPressure = cell.pressure?.isPlanned === true;
+    const { contributions } = isPressure ? cell.pressure! : cell;
+    const aim = isPressure ? cell.pressure!.aim : cell.positions?.aim;
+    return contributions.length === 0 ? [] : [{ loadCase, contributions, aim, isPressure }];
+  });
   if (aimed.length === 0) return null;
   const share = ({ loadCase }: { loadCase: string }): number => planned.job.loadCases[loadCase]!.share;
   const main = aimed.reduce((a, b) => (share(b) > share(a) ? b : a));
-  const [greatest] = main.cell.contributions;
-  const from = main.cell.positions?.aim.plusMinus ?? null;
+  const [greatest] = main.contributions;
+  const from = main.aim?.plusMinus ?? null;
   if (greatest === undefined || from === null) return null;
   const to = from * Math.sqrt(Math.max(0, 1 - greatest.share));
-  return { loadCase: main.loadCase, input: greatest.input, from, to };
+  return { loadCase: main.loadCase, input: greatest.input, from, to, isPressure: main.isPressure };
 }
