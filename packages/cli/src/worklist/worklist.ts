@@ -1,3 +1,4 @@
+import { nearest } from '@sagwright/records/wording/nearest';
 import type { WorkListDocument } from '@sagwright/workbench/fitting/document';
 import { doesNotFit, workListOf } from '@sagwright/workbench/fitting/workList';
 import { unitsFor } from '@sagwright/workbench/format/units';
@@ -47,6 +48,12 @@ function unknownStep({ rear }: WorkListDocument, done: readonly string[]): Misus
   const steps = rear?.steps.map(({ id }) => id) ?? [];
   const stranger = done.find((id) => !steps.includes(id));
   if (stranger === undefined) return null;
-  const there = steps.length === 0 ? 'nothing is being fitted' : `there is ${steps.join(', ')}`;
-  return { misused: `--done: no step "${stranger}"; ${there}` };
+  const meant = nearest(stranger, steps);
+  const hint =
+    steps.length === 0
+      ? 'nothing is being fitted'
+      : meant === undefined
+        ? 'steps go by the names in brackets on the list'
+        : `did you mean "${meant}"?`;
+  return { misused: `--done: no step "${stranger}"; ${hint}` };
 }

@@ -257,7 +257,6 @@ export const fitting = {
       `Needs a sleeve ${inner} inside, ${outer} outside (wall ${wall})${length}.`,
     longerThan: (eye: string) => `, longer than the eye's ${eye}`,
     atMost: (room: string) => `, at most ${room} long`,
-    and: (a: string, b: string) => `${a}${b}`,
     checks: {
       'bolt play': 'play of the bolt',
       'sleeve play': 'play of the sleeve in the eye',
@@ -328,7 +327,6 @@ export const fitting = {
     'fitting.rear.mountOffset': () => 'mounts beside each other',
   } as Readonly<Record<string, (end: string) => string>>,
   after: (numbers: string, why: string) => `After ${numbers}: ${why}.`,
-  number: (number: number) => String(number),
   undo: (title: string, whys: string) => `${title}: ${whys}.`,
   missing: (title: string, why: string) => `it came before "${title}"; ${why}`,
   rests: (title: string, why: string) => `it rests on "${title}": ${why}`,
