@@ -114,6 +114,9 @@ function stepLines(step: StepWords, { width, paint }: Screen): readonly string[]
   return [
     `${paint(number, 'wanted')}  ${first.trimStart()}`,
     ...rest,
+    ...step.stops.flatMap((line) =>
+      wrap(line, width, INDENT, '  ').map((wrapped) => paint(wrapped, 'attention')),
+    ),
     ...more.flatMap((line) => wrap(line, width, INDENT, '  ')),
   ];
 }

@@ -54,6 +54,6 @@ function unknownStep({ rear }: WorkListDocument, done: readonly string[]): Misus
       ? 'nothing is being fitted'
       : meant === undefined
         ? 'steps go by the names in brackets on the list'
-        : `did you mean "${meant}"?`;
+        : `the nearest is "${meant}"`;
   return { misused: `--done: no step "${stranger}"; ${hint}` };
 }

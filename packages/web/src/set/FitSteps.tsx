@@ -64,6 +64,11 @@ const FitStep = memo(function FitStep({ step, isNext, box, torque, onDone }: Fit
       </span>
       <div className="fit-told">
         <h4>{title}</h4>
+        {step.stops.map((text) => (
+          <p key={text} className="fit-stop">
+            {text}
+          </p>
+        ))}
         <p>{how}</p>
         {tools.length > 0 && (
           <ul className="fit-tools">

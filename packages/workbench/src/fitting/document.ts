@@ -64,7 +64,12 @@ export interface StepDocument {
   readonly after: readonly { readonly step: string; readonly why: WhyCode; readonly forgotten: Forgotten }[];
   readonly tools: readonly ToolDocument[];
   readonly torque: TorqueDocument | null;
+  /** What does not fit and keeps it from being done; empty where nothing that was measured does. */
+  readonly stops: readonly FittedPart[];
 }
+
+/** What is held against what it must keep: an end on its bolt, both mounts, the length adjuster's thread. */
+export type FittedPart = MountEnd | 'offset' | 'thread';
 
 export type StepKind =
   | 'found'

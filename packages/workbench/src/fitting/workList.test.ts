@@ -246,6 +246,22 @@ describe('An eye on its bolt', () => {
     expect(workWith().mounts.every(({ checks }) => checks.length === 0)).toBe(true);
   });
 
+  test('that does not fit keeps its sleeve and its shock out, and nothing else', () => {
+    const short = { ...eye, sleeve: { ...sleeve, length: exactly(24) } };
+    const stopped = workWith(['fitting.rear.top', short]).steps.flatMap(({ id, stops }) =>
+      stops.length > 0 ? [`${id}: ${stops}`] : [],
+    );
+    expect([...stopped].sort()).toEqual([
+      'in-left: top',
+      'in-right: top',
+      'sleeve-top-left: top',
+      'sleeve-top-right: top',
+    ]);
+    expect(workWith(['fitting.rear.top', { ...eye, sleeve }]).steps.flatMap(({ stops }) => stops)).toEqual(
+      [],
+    );
+  });
+
   test('is too close to call within what calipers tell', () => {
     // Two calipers, ± 0.1 mm each: √2 · 0.1 mm against a play of 0.05 mm.
     expect(

@@ -11,6 +11,8 @@ import {
   type AsTyped,
   type CautionCode,
   type DoneDocument,
+  type FittedPart,
+  type Judged,
   type PhaseDocument,
   type RearWorkDocument,
   type StepDocument,
@@ -39,9 +41,27 @@ export function workListOf(job: JobDocument, more: readonly string[] = []): Work
 }
 
 /** Whether something that was measured does not go together, or must not be ridden so. */
-export function doesNotFit({ mounts, offset, threadLeft }: RearWorkDocument): boolean {
-  const judged = [...mounts.flatMap(({ checks }) => checks), offset, threadLeft];
-  return judged.some((each) => each?.verdict === 'too little' || each?.verdict === 'too much');
+export function doesNotFit(work: RearWorkDocument): boolean {
+  return unfitParts(work).length > 0;
+}
+
+type Measured = Pick<RearWorkDocument, 'mounts' | 'offset' | 'threadLeft'>;
+
+function unfitParts({ mounts, offset, threadLeft }: Measured): readonly FittedPart[] {
+  const isUnfit = (judged: Judged | null): boolean =>
+    judged?.verdict === 'too little' || judged?.verdict === 'too much';
+  return [
+    ...mounts.flatMap(({ mount, checks }) => (checks.some(isUnfit) ? [mount] : [])),
+    ...(isUnfit(offset) ? (['offset'] as const) : []),
+    ...(isUnfit(threadLeft) ? (['thread'] as const) : []),
+  ];
+}
+
+/** A sleeve does not go into an eye that it does not fit; nothing goes in as long as anything does not. */
+function stopsOf({ kind, mount }: BareStep, unfit: readonly FittedPart[]): readonly FittedPart[] {
+  if (kind === 'in') return unfit;
+  if (kind === 'sleeve') return unfit.filter((part) => part === mount);
+  return kind === 'turn' ? unfit.filter((part) => part === 'thread') : [];
 }
 
 function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[]): RearWorkDocument {
@@ -57,10 +77,11 @@ function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[
   const order = phasesOf(left.order, byId);
   const mounts = mountEnds.map((end) => mountDocument(desk, fitting, end));
   const [offset, threadLeft] = [offsetOf(desk, fitting), threadLeftOf(desk)];
+  const unfit = unfitParts({ mounts, offset, threadLeft });
   return {
     unit: fitting.name ?? null,
     steps: phasesOf(workOrder(steps, 'wheels'), byId).flatMap((phase) =>
-      phase.steps.map((id) => stepDocument(byId.get(id)!, fitting)),
+      phase.steps.map((id) => stepDocument(byId.get(id)!, fitting, unfit)),
     ),
     left: order,
     changes: Math.max(0, order.length - 1),
@@ -92,7 +113,7 @@ function phasesOf(order: WorkLeft['order'], byId: ReadonlyMap<string, BareStep>)
   }));
 }
 
-function stepDocument(bare: BareStep, fitting: RearFitting): StepDocument {
+function stepDocument(bare: BareStep, fitting: RearFitting, unfit: readonly FittedPart[]): StepDocument {
   const { id, kind, side, mount, of, stance, after, on, fastens } = bare;
   return {
     id,
@@ -110,6 +131,7 @@ function stepDocument(bare: BareStep, fitting: RearFitting): StepDocument {
       }),
     ),
     torque: fastens === null ? null : torqueDocument(fastens, fitting.torques?.[fastens] ?? {}),
+    stops: stopsOf(bare, unfit),
   };
 }
 

@@ -56,6 +56,8 @@ export interface StepWords {
   readonly after: readonly string[];
   readonly tools: readonly string[];
   readonly torque: TorqueWords | null;
+  /** What keeps it from being done. */
+  readonly stops: readonly string[];
 }
 
 export interface TorqueWords {
@@ -155,6 +157,7 @@ function phaseWords(
         after: afterWords(step, numbers),
         tools: step.tools.map(toolWords),
         torque: step.torque === null ? null : torqueWords(step.torque),
+        stops: step.stops.map((part) => say.stop(say.fitted[part])),
       };
     }),
   };

@@ -1,5 +1,6 @@
 import type {
   CautionCode,
+  FittedPart,
   MountCheck,
   MountNeed,
   Side,
@@ -326,6 +327,13 @@ export const fitting = {
     'fitting.rear.*.thread.engaged': (end: string) => `thread engaged by the ${end} bolt`,
     'fitting.rear.mountOffset': () => 'mounts beside each other',
   } as Readonly<Record<string, (end: string) => string>>,
+  stop: (parts: string) => `Not yet: ${parts} does not fit as it was measured. See above.`,
+  fitted: {
+    top: 'the top eye on its bolt',
+    bottom: 'the bottom eye on its bolt',
+    offset: 'the place of the mounts beside each other',
+    thread: "the length adjuster's thread",
+  } satisfies Record<FittedPart, string>,
   after: (numbers: string, why: string) => `After ${numbers}: ${why}.`,
   undo: (title: string, whys: string) => `${title}: ${whys}.`,
   missing: (title: string, why: string) => `it came before "${title}"; ${why}`,
