@@ -17,7 +17,7 @@ const packages: Record<string, { ours: string[]; others?: string[] }> = {
 
 /** The rooms of the model. Each may import itself and those before it. */
 const rooms =
-  'numerics springs dampers tyres masses rear fork statics uncertainty steady attitude limits plan fitting ride testing'.split(
+  'numerics springs dampers tyres masses rear fork statics uncertainty steady attitude limits plan estimation fitting ride testing'.split(
     ' ',
   );
 
