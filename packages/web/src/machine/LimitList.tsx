@@ -134,11 +134,12 @@ function Rooms({
   readonly onSheet: OpenSheet;
 }) {
   const { id, letter, name } = load;
-  if (view.rooms.length === 0 || id === null || letter === null) return null;
+  if (id === null || letter === null) return null;
   return (
     <>
       <h2>{words.room(loads.spoken(letter, name))}</h2>
-      <p className="limit-list-counts">{capital(view.roomSays)}.</p>
+      <p>{whole(view.payload ?? '')}</p>
+      {view.rooms.length > 0 && <p className="limit-list-counts">{capital(view.roomSays)}.</p>}
       <ul>
         {view.rooms.map(({ place, says }) => (
           <li key={place}>

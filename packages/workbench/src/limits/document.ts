@@ -5,7 +5,19 @@ import type { Figure } from '@sagwright/model/plan/answer';
 /** Everything that the machine may not be ridden beyond, in one order, and what it may still be given. SI. */
 export interface LimitListDocument {
   readonly rows: readonly LimitRowDocument[];
+  readonly payload: readonly PayloadDocument[];
   readonly room: readonly RoomDocument[];
+}
+
+/** What the gross rating leaves with a load, tank full [kg], wherever it goes: axles, tyres and places may allow less. */
+export interface PayloadDocument {
+  readonly loadCase: string;
+  /** Below 0 by how much it is exceeded; null where nobody has read the rating, or the machine does not rest. */
+  readonly left: Figure | null;
+  /** Seats that nobody sits on; null for a load that was only weighed. */
+  readonly seats: number | null;
+  /** How many of them people of 75 kg may take for sure; null where one of both is not known. */
+  readonly people: number | null;
 }
 
 /** One limit of the job, with the load that comes nearest to it. */

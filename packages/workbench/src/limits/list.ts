@@ -2,6 +2,7 @@ import type { JobPlan } from '../path.ts';
 import { clearanceRows } from './clearanceRows.ts';
 import type { LimitListDocument } from './document.ts';
 import { placeRows, wheelRows } from './loadRows.ts';
+import { payloadOfJob } from './payload.ts';
 import { roomsOfJob } from './room.ts';
 import type { LimitRow } from './row.ts';
 import { shockRows } from './shockRows.ts';
@@ -22,5 +23,9 @@ export function limitRows(planned: JobPlan): readonly LimitRow[] {
 }
 
 export function limitListOf(planned: JobPlan): LimitListDocument {
-  return { rows: limitRows(planned).map(({ told }) => told), room: roomsOfJob(planned) };
+  return {
+    rows: limitRows(planned).map(({ told }) => told),
+    payload: payloadOfJob(planned),
+    room: roomsOfJob(planned),
+  };
 }

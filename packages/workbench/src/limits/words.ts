@@ -5,7 +5,8 @@ import type { JobPlan } from '../path.ts';
 import { limitList as say } from '../words/english/limitList.ts';
 import { limitName } from '../words/limits.ts';
 import { loadName, placeName } from '../words/names.ts';
-import type { LimitRowDocument, RoomDocument } from './document.ts';
+import type { LimitRowDocument, PayloadDocument, RoomDocument } from './document.ts';
+import { PERSON } from './payload.ts';
 
 /** One limit in a sentence: passed, failed, too close to call, or what must be read first. */
 export function limitRowWords(planned: JobPlan, row: LimitRowDocument, units: Units): string {
@@ -71,6 +72,18 @@ function ownName({ machine }: JobPlan['job'], kind: LimitRowDocument['kind'], of
     clicks: machine.knobs?.[of]?.name,
   };
   return names[kind] ?? of;
+}
+
+/** What the gross rating leaves with a load, in people and things. */
+export function payloadWords({ left, people }: PayloadDocument, units: Units): string {
+  const words = say.payload;
+  if (left === null) return words.unknown;
+  const whole = exactWords({ ...left, value: Math.abs(left.value) }, 'mass', units);
+  if (left.value < 0) return words.over(whole);
+  if (people === null) return words.where(words.left(whole));
+  const things = exactWords({ ...left, value: left.value - people * PERSON }, 'mass', units);
+  const share = people === 0 ? words.things : words.people(people, format(PERSON, 'mass', units), things);
+  return words.where(`${words.left(whole)}${share}`);
 }
 
 /** How much more may lie at a place, and what ends it. */

@@ -1,8 +1,9 @@
 import type { Units } from '../format/units.ts';
 import type { LimitRowDocument, RoomDocument } from '../limits/document.ts';
 import { limitRows } from '../limits/list.ts';
+import { payloadOfLoad } from '../limits/payload.ts';
 import { roomsOfLoad } from '../limits/room.ts';
-import { limitRowName, limitRowNote, limitRowSaid, roomWords } from '../limits/words.ts';
+import { limitRowName, limitRowNote, limitRowSaid, payloadWords, roomWords } from '../limits/words.ts';
 import type { JobPlan } from '../path.ts';
 import { limitList as say } from '../words/english/limitList.ts';
 
@@ -11,6 +12,8 @@ export interface LimitListView {
   readonly rows: readonly LimitRowView[];
   /** What the room is, before its figures. */
   readonly roomSays: string;
+  /** What the gross rating leaves with the load, in people and things; null for the machine alone. */
+  readonly payload: string | null;
   /** None for the machine alone, and for a load that was only weighed. */
   readonly rooms: readonly RoomView[];
 }
@@ -44,6 +47,7 @@ export function limitListView(planned: JobPlan, load: string | null, units: Unit
       needs: told.needs.map(({ what, path }) => ({ says: say.needs[what], path })),
     })),
     roomSays: say.roomWords,
+    payload: load === null ? null : payloadWords(payloadOfLoad(planned, load), units),
     rooms:
       load === null
         ? []

@@ -89,6 +89,15 @@ export const limitList = {
     'far from base': 'far from where its maker starts',
     'base not known': 'where its maker starts is not known',
   } satisfies Record<LimitNote, string>,
+  payload: {
+    left: (left: string) => `In all ${left} by the gross rating`,
+    over: (over: string) => `In all nothing: ${over} over the gross rating.`,
+    people: (count: number, each: string, things: string) =>
+      `: ${count} ${count === 1 ? 'person' : 'people'} of ${each} and ${things} of things`,
+    things: ', in things',
+    where: (said: string) => `${said}, where axles, tyres and places bear it.`,
+    unknown: 'In all not known: not checked, figure needed: gross rating.',
+  },
   room: {
     person: (place: string) => `at ${place}, a person of`,
     things: (place: string) => `at ${place}`,
