@@ -7,6 +7,7 @@ import type { PressureDocument } from '../shock/document.ts';
 import { lengthAdjusterWords, pressureNotes, wantedPressureWords } from '../shock/words.ts';
 import { words } from '../words/catalogue.ts';
 import { shock as say } from '../words/english/shock.ts';
+import { laneKinds } from './laneKinds.ts';
 import type { AdjusterView, LaneView, PressureView, ShockView } from './shapes.ts';
 
 /** How much pressure stands for a millimetre of a reach line [Pa]: a tenth of a bar. */
@@ -53,7 +54,7 @@ export function pressureLane(
   const along = (value: number): number => (value - range.least) / PRESSURE_PER_MM;
   const gauge = (value: number): number => Math.max(0, value - ATMOSPHERE);
   return {
-    kind: kinds[reach.kind],
+    kind: laneKinds[reach.kind],
     fromMm: along(least),
     toMm: along(most),
     plusMinusMm: (aim.plusMinus ?? 0) / PRESSURE_PER_MM,
@@ -64,15 +65,6 @@ export function pressureLane(
     words: laneWords(reach, set, units),
   };
 }
-
-const kinds = {
-  reached: 'in reach',
-  'at the edge': 'at the edge',
-  'out of reach': 'past',
-  'between steps': 'between steps',
-  'no spring wanted': 'words',
-  'no adjuster': 'words',
-} as const satisfies { readonly [K in Reach['kind']]: LaneView['kind'] };
 
 function laneWords(reach: Reach, set: number, units: Units): string {
   if (reach.kind === 'at the edge') return words.reaches[reach.kind]();

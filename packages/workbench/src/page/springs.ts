@@ -1,5 +1,5 @@
 import type { AdjusterSetting } from '@sagwright/model/plan/adjuster';
-import type { PlanCell, Planned, Reach, SpringPlan } from '@sagwright/model/plan/answer';
+import type { PlanCell, Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { Spring } from '@sagwright/records/schema/springs';
 import { format, formatRange, formatTyped, formatWidth } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
@@ -12,6 +12,7 @@ import { choiceOf, reasonLines } from '../words/reasons.ts';
 import { settingNumber } from '../words/settings.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { handsView } from './hands.ts';
+import { laneKinds } from './laneKinds.ts';
 import type { LaneView, SpringView } from './shapes.ts';
 import { pressureLane } from './shock.ts';
 import { figureWords } from './stands.ts';
@@ -93,15 +94,6 @@ function laneView(
     hands,
   };
 }
-
-const laneKinds = {
-  reached: 'in reach',
-  'at the edge': 'at the edge',
-  'out of reach': 'past',
-  'between steps': 'between steps',
-  'no spring wanted': 'words',
-  'no adjuster': 'words',
-} as const satisfies { readonly [K in Reach['kind']]: LaneView['kind'] };
 
 function reachWords({ reach }: Planned, units: Units): string {
   switch (reach.kind) {

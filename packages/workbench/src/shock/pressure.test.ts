@@ -88,6 +88,19 @@ describe('An air-assisted shock without a collar', () => {
     expect(Math.abs(stand.travel!.rear.value - cell.cell.set.travel.value)).toBeLessThan(1e-3);
   });
 
+  test('with a spring that was picked, both ends are planned on that one, not on the one found', () => {
+    const picked = planOf(...airAssisted, ['choice', { rear: 'c1' }]);
+    for (const { loadCase, stand } of picked.plan.planned.loadCases) {
+      const cell = picked.plan.rear.springs
+        .find(({ spring }) => spring === 'c1')!
+        .cells.find((each) => each.loadCase === loadCase)!;
+      if (cell.kind !== 'planned' || stand.travel === null) throw new Error('it is planned, and rests');
+      // The front is at its own setting there, which moves the rear by less than a millimetre.
+      expect(Math.abs(stand.travel.rear.value - cell.cell.set.travel.value)).toBeLessThan(1e-3);
+      expect(stand.travel.rear.plusMinus! / cell.cell.set.travel.plusMinus!).toBeCloseTo(1, 1);
+    }
+  });
+
   test('more pressure as found never gives more sag as found', () => {
     const sag = (bar: number): number => {
       const found = planOf(...airAssisted, ['machine.rear.shock.air.pressure', q(bar, 'bar')]);
