@@ -5,6 +5,7 @@ import {
   brakeNotes,
   changeNumber,
   feltOfLoad,
+  keepTwoWords,
   keepWords,
   leanNotes,
   stanceDimension,
@@ -88,14 +89,16 @@ function columns(page: Page, rows: readonly StanceFigureDocument[]): readonly Co
   ];
 }
 
-function keepLines(page: Page, { keep }: StanceLoadDocument): readonly string[] {
+function keepLines(page: Page, { keep, keepTwo }: StanceLoadDocument): readonly string[] {
   const { planned, units, width } = page;
   if (keep.length === 0) return [];
   return [
     '',
     ...heading(page, say.keep.title, say.keep.note),
-    ...keep.flatMap((each) => {
-      const { wanted, does, verdict } = keepWords(planned, each, units);
+    ...[
+      ...keep.map((each) => keepWords(planned, each, units)),
+      ...keepTwo.map((each) => keepTwoWords(planned, each, units)),
+    ].flatMap(({ wanted, does, verdict }) => {
       return wrap(`${wanted}: ${does}${verdict === '' ? '' : `; ${verdict}`}.`, width, '  ', '   ');
     }),
     ...wrap(say.keep.look, width, '  '),

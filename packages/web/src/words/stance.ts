@@ -13,7 +13,11 @@ export const stance = {
   keepNote: 'One change at a time, each worked out with the true balance.',
   none: 'Nothing to keep: it stands as it was found.',
   put: 'Plan it',
-  didPut: { shockLength: 'shock length of the plan', clampHeight: 'clamp height of the plan' },
+  didPut: {
+    shockLength: 'shock length of the plan',
+    clampHeight: 'clamp height of the plan',
+    both: 'shock length and clamp height of the plan',
+  },
   otherwise: 'Have it stand otherwise',
   otherwiseNote: 'Against as found. What is planned stands so; left out, it stays.',
   fields: {

@@ -2,7 +2,7 @@ import { formatPlainNumber, unitOf } from '../format/format.ts';
 import type { Units } from '../format/units.ts';
 import { radiusBySize } from '../inputs/tyreRadius.ts';
 import type { JobPlan } from '../path.ts';
-import type { KeepDocument, StanceFigureDocument } from '../stance/document.ts';
+import type { KeepDocument, KeepTwoDocument, KeptChange, StanceFigureDocument } from '../stance/document.ts';
 import type { StanceFigure, StanceNeed } from '../stance/rows.ts';
 import { stanceOfLoad } from '../stance/stance.ts';
 import {
@@ -10,6 +10,7 @@ import {
   brakeNotes,
   changeNumber,
   feltWords,
+  keepTwoWords,
   keepWords,
   leanNotes,
   stanceDimension,
@@ -53,21 +54,24 @@ export interface KeepView {
   readonly wanted: string;
   readonly does: string;
   readonly verdict: string;
-  /** What the job's choice would hold [mm, against as found]; null: nothing to set, or beyond its adjuster. */
-  readonly set: { readonly part: 'shockLength' | 'clampHeight'; readonly mm: number } | null;
+  /** What the job's choice would hold [mm, against as found]; nothing where it cannot be set, or lies beyond an adjuster. */
+  readonly set: readonly { readonly part: 'shockLength' | 'clampHeight'; readonly mm: number }[];
 }
 
 /** Null where the machine does not rest with this load. */
 export function stanceView(planned: JobPlan, load: string | null, units: Units): StanceView | null {
   const document = stanceOfLoad(planned, load);
   if (document === null) return null;
-  const { figures, beam, keep, steady } = document;
+  const { figures, beam, keep, keepTwo, steady } = document;
   return {
     rows: figures.map((row) => rowView(planned, row, units)),
     feltBy: say.feltNote,
     notes: leanNotes(planned, figures),
     beam: beam === null ? [] : beamWords(planned, beam, units),
-    keep: keep.map((each) => keepView(planned, each, units)),
+    keep: [
+      ...keep.map((each) => keepView(planned, each, units)),
+      ...keepTwo.map((each) => keepTwoView(planned, each, units)),
+    ],
     look: say.keep.look,
     tyres: (['rear', 'front'] as const).flatMap((end) => tyreWords(planned, end, units) ?? []),
     steady: steady.map((each) => ({
@@ -114,15 +118,24 @@ function pathOf(needs: StanceNeed, point: string | null): string {
 const STEP = 0.5;
 
 function keepView(planned: JobPlan, keep: KeepDocument, units: Units): KeepView {
-  const { by, choice, verdict } = keep;
-  const mm = choice === null ? null : Math.round((1000 * choice) / STEP) * STEP;
   return {
     ...keepWords(planned, keep, units),
-    set:
-      mm === null || verdict === 'outside'
-        ? null
-        : { part: by === 'shock length' ? 'shockLength' : 'clampHeight', mm },
+    set: setOf(keep.by === 'shock length' ? 'shockLength' : 'clampHeight', keep),
   };
+}
+
+/** Both changes are put in at once, or neither. */
+function keepTwoView(planned: JobPlan, keep: KeepTwoDocument, units: Units): KeepView {
+  const sets = (['shockLength', 'clampHeight'] as const).map((part) => setOf(part, keep[part]));
+  return {
+    ...keepTwoWords(planned, keep, units),
+    set: sets.some(({ length }) => length === 0) ? [] : sets.flat(),
+  };
+}
+
+function setOf(part: 'shockLength' | 'clampHeight', { choice, verdict }: KeptChange): KeepView['set'] {
+  if (choice === null || verdict === 'outside') return [];
+  return [{ part, mm: Math.round((1000 * choice) / STEP) * STEP }];
 }
 
 /** Two sizes of one end beside each other; null where none was chosen, or the one found has no size. */

@@ -1,4 +1,5 @@
 import type { KeptBy, KeptPart } from '@sagwright/model/attitude/keep';
+import type { TwoParts } from '@sagwright/model/attitude/keepTwo';
 import type { Figure } from '@sagwright/model/plan/answer';
 import type { EndName } from '@sagwright/model/statics/prepared';
 import type { RaisedHeight } from '../inputs/massCentre.ts';
@@ -19,6 +20,7 @@ export interface StanceLoadDocument {
   readonly beam: BeamDocument | null;
   /** Nothing where nothing is planned and no other load to compare with. */
   readonly keep: readonly KeepDocument[];
+  readonly keepTwo: readonly KeepTwoDocument[];
   readonly steady: readonly SteadyDocument[];
 }
 
@@ -63,6 +65,16 @@ export interface KeepDocument {
   readonly range: { readonly least: number | null; readonly most: number | null };
   readonly verdict: 'within' | 'outside' | 'within its ±' | 'not checked' | 'no change does' | 'not known';
 }
+
+/** Shock length and clamp height that together bring two parts of the planned attitude back. */
+export interface KeepTwoDocument {
+  readonly parts: TwoParts;
+  readonly like: string;
+  readonly shockLength: KeptChange;
+  readonly clampHeight: KeptChange;
+}
+
+export type KeptChange = Pick<KeepDocument, 'change' | 'choice' | 'range' | 'verdict'>;
 
 /** Steady braking or driving with a load, in the set-up that is planned, else as found. */
 export type SteadyDocument =

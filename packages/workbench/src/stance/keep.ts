@@ -1,12 +1,14 @@
 import { attitudeAt } from '@sagwright/model/attitude/attitude';
 import { type Keeping, type KeptBy, type KeptPart, keepAttitude } from '@sagwright/model/attitude/keep';
+import { type KeepingTwo, keepTwo, type TwoParts } from '@sagwright/model/attitude/keepTwo';
 import type { Figure } from '@sagwright/model/plan/answer';
+import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
 import type { JobPlan } from '../path.ts';
 import { mainLoad } from '../why/place.ts';
 import { doubtAt, type Slopes, type Standing, slopesOf, standing } from '../why/standing.ts';
 import { standingShown } from '../why/standingShown.ts';
-import type { KeepDocument } from './document.ts';
+import type { KeepDocument, KeepTwoDocument, KeptChange } from './document.ts';
 
 const parts: readonly KeptPart[] = ['rake', 'groundTrail', 'seatHeight'];
 
@@ -22,15 +24,35 @@ interface Wanted {
  * the one ridden most, to that one's as found: what a change of spring did, and what the load itself does.
  */
 export function keepsOf(planned: JobPlan, load: string, now: Standing): readonly KeepDocument[] {
-  const main = mainLoad(planned.inputs.question.loadCases)?.id ?? null;
   const isFork = now.parameters.machine.front.kinematics.kind === 'fork';
   const means: readonly KeptBy[] = isFork ? ['shock length', 'clamp height'] : ['shock length'];
+  return wantedOf(planned, load, now).flatMap((wanted) =>
+    parts.flatMap((part) => means.map((by) => keepDocument(planned, now, wanted, part, by))),
+  );
+}
+
+/** Two parts that a rider would have back together; rake and trail go together by themselves. */
+const pairs: readonly TwoParts[] = [
+  ['rake', 'seatHeight'],
+  ['groundTrail', 'seatHeight'],
+];
+
+/** The same by two changes at once: shock length and clamp height, for two parts. Nothing where the front is no fork. */
+export function keepTwosOf(planned: JobPlan, load: string, now: Standing): readonly KeepTwoDocument[] {
+  if (now.parameters.machine.front.kinematics.kind !== 'fork') return [];
+  return wantedOf(planned, load, now).flatMap((wanted) =>
+    pairs.map((pair) => keepTwoDocument(planned, now, wanted, pair)),
+  );
+}
+
+/** What is wanted back: the same load as found, and the one that is ridden most. */
+function wantedOf(planned: JobPlan, load: string, now: Standing): readonly Wanted[] {
+  const main = mainLoad(planned.inputs.question.loadCases)?.id ?? null;
   const likes = main === null || main === load ? [load] : [load, main];
   return likes.flatMap((like) => {
     const found = standingShown(planned, like, 'asFound');
     if (found === null || isSame(found, now)) return [];
-    const wanted: Wanted = { load: like, values: valuesAt(found), slopes: partSlopes(found) };
-    return parts.flatMap((part) => means.map((by) => keepDocument(planned, now, wanted, part, by)));
+    return [{ load: like, values: valuesAt(found), slopes: partSlopes(found) }];
   });
 }
 
@@ -70,6 +92,54 @@ function keepDocument(
   const change = { value: keeping.change, plusMinus: doubtOf(keeping, now, slopes, part) };
   const choice = chosenNow(planned, by) + keeping.change;
   return { ...told, change, choice, verdict: verdictOf(choice, change, range) };
+}
+
+function keepTwoDocument(
+  planned: JobPlan,
+  now: Standing,
+  { load, values, slopes }: Wanted,
+  pair: TwoParts,
+): KeepTwoDocument {
+  const [first, second] = [values[pair[0]], values[pair[1]]];
+  const keeping =
+    first === null || second === null ? null : keepTwo(now.parameters.machine, pair, [first, second]);
+  const kept = (by: KeptBy, i: 0 | 1): KeptChange => {
+    const range = rangeOf(planned, by);
+    if (keeping === null) return { change: null, choice: null, range, verdict: 'not known' };
+    if (keeping.kind === 'none') return { change: null, choice: null, range, verdict: 'no change does' };
+    const value = by === 'shock length' ? keeping.shockLength : keeping.clampHeight;
+    const change = { value, plusMinus: doubtOfTwo(keeping, now, slopes, pair, i) };
+    const choice = chosenNow(planned, by) + value;
+    return { change, choice, range, verdict: verdictOf(choice, change, range) };
+  };
+  return {
+    parts: pair,
+    like: load,
+    shockLength: kept('shock length', 0),
+    clampHeight: kept('clamp height', 1),
+  };
+}
+
+/** dc = J⁻¹ (d wanted − d parts), input by input, at the machine so changed; one row of it. */
+function doubtOfTwo(
+  { machine, slopes: [[a, b], [c, d]] }: Extract<KeepingTwo, { kind: 'changes' }>,
+  now: Standing,
+  wanted: Slopes,
+  pair: TwoParts,
+  row: 0 | 1,
+): number | null {
+  const there = standing(machine, null, now.inputs);
+  if (there === null) return null;
+  const moved = partSlopes(there);
+  const [one, other] = pair.map((part) => parts.indexOf(part)) as [number, number];
+  const determinant = a * d - b * c;
+  const inverse = row === 0 ? [d, -b] : [-c, a];
+  let variance = 0;
+  for (const name of new Set([...wanted.keys(), ...moved.keys()])) {
+    const off = (place: number): number => (wanted.get(name)?.[place] ?? 0) - (moved.get(name)?.[place] ?? 0);
+    variance += ((inverse[0]! * off(one) + inverse[1]! * off(other)) / determinant) ** 2;
+  }
+  return halfWidthOf(Math.sqrt(variance));
 }
 
 /** dc = (d wanted − d part)/(∂part/∂c), at the machine so changed: what both share cancels. */

@@ -141,6 +141,24 @@ describe('keep the attitude', () => {
     }
   });
 
+  test('both changes set as it says, both parts are those of the load as found', () => {
+    const planned = plan(adjuster);
+    const answers = stanceOfLoad(planned, 'both')!.keepTwo;
+    expect(answers.length).toBeGreaterThan(0);
+    for (const { parts, like, shockLength, clampHeight } of answers) {
+      const mm = ({ choice }: typeof shockLength): object => ({ value: 1000 * choice!, unit: 'mm' });
+      const set = plan(adjuster, ['choice', { shockLength: mm(shockLength), clampHeight: mm(clampHeight) }]);
+      for (const part of parts) {
+        const name = { rake: 'rake', groundTrail: 'trail', seatHeight: 'seat-height' }[part];
+        const [now, wanted] = [figure(set, 'both', name).planned!, figure(set, like, name).asFound!];
+        // As above: the next quarter turn and the next cut.
+        expect(Math.abs(now.value - wanted.value)).toBeLessThan(part === 'rake' ? 1e-3 : 1.4e-3);
+      }
+      expect(shockLength.change!.plusMinus).toBeGreaterThan(0);
+      expect(clampHeight.change!.plusMinus).toBeGreaterThan(0);
+    }
+  });
+
   test('is held against what the length adjuster leaves; of clamps nobody said', () => {
     const { keep } = stanceOfLoad(plan(adjuster), 'both')!;
     const length = keep.find(({ by }) => by === 'shock length')!;

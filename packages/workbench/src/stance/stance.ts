@@ -5,7 +5,7 @@ import type { JobPlan } from '../path.ts';
 import { standingShown } from '../why/standingShown.ts';
 import { beamRules } from './beamRules.ts';
 import type { BeamDocument, StanceDocument, StanceFigureDocument, StanceLoadDocument } from './document.ts';
-import { keepsOf } from './keep.ts';
+import { keepsOf, keepTwosOf } from './keep.ts';
 import { type OwnFigures, ownFigures } from './own.ts';
 import { changeAt, figureAt, type Posture, postureAt } from './posture.ts';
 import { type StanceRow, stanceRows } from './rows.ts';
@@ -34,6 +34,7 @@ export function stanceOfLoad(planned: JobPlan, load: string | null): StanceLoadD
     figures: rows.map((row, place) => figureDocument(row, place, before, now)),
     beam: beamDocument(rows, now ?? before, mine, planned),
     keep: load === null ? [] : keepsOf(planned, load, set ?? found),
+    keepTwo: load === null ? [] : keepTwosOf(planned, load, set ?? found),
     steady: steadyOfLoad(planned, set ?? found),
   };
 }

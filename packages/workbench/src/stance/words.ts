@@ -1,3 +1,4 @@
+import type { KeptBy } from '@sagwright/model/attitude/keep';
 import type { Figure } from '@sagwright/model/plan/answer';
 import { HARDEST } from '@sagwright/model/steady/lift';
 import {
@@ -17,6 +18,8 @@ import { loadName } from '../words/names.ts';
 import type {
   BeamDocument,
   KeepDocument,
+  KeepTwoDocument,
+  KeptChange,
   StanceFigureDocument,
   SteadyDocument,
   SteadyEnd,
@@ -108,6 +111,24 @@ export function keepWords(
           ? say.keep.verdict[verdict][by]
           : say.keep.verdict[verdict],
   };
+}
+
+/** The same by two changes: each with whether it can be set. */
+export function keepTwoWords(
+  planned: JobPlan,
+  { parts: [one, other], like, shockLength, clampHeight }: KeepTwoDocument,
+  units: Units,
+): ReturnType<typeof keepWords> {
+  const name = say.keep.both(say.keep.part[one], say.keep.part[other]);
+  const wanted = say.keep.like(name, loadName(planned.job, like));
+  if (shockLength.verdict === 'no change does') return { wanted, does: say.keep.noTwo, verdict: '' };
+  const told = (by: KeptBy, kept: KeptChange): ReturnType<typeof keepWords> =>
+    keepWords(planned, { part: one, by, like, ...kept }, units);
+  const [length, clamp] = [told('shock length', shockLength), told('clamp height', clampHeight)];
+  if (shockLength.change === null) return { wanted, does: length.does, verdict: '' };
+  const each = ({ does, verdict }: ReturnType<typeof keepWords>): string =>
+    verdict === '' ? does : `${does} (${verdict})`;
+  return { wanted, does: say.keep.together(each(length), each(clamp)), verdict: '' };
 }
 
 /** Braking or driving in sentences, the action first. */

@@ -3,11 +3,15 @@ import { jobOf, useTable } from '../../app/useJob.ts';
 import { choose } from '../../job/choice.ts';
 import { stance as words } from '../../words/stance.ts';
 
-/** Which one change brings a part of the attitude back, and a key that puts it in the plan. */
+/** Which change brings a part of the attitude back, or which two bring two, and a key that puts it in the plan. */
 export function KeepPart({ view }: { readonly view: StanceView }) {
   const { state, store } = useTable();
-  const put = ({ part, mm }: NonNullable<KeepView['set']>): void =>
-    store.act(words.didPut[part], () => choose(jobOf(state), part, { value: mm, unit: 'mm' }));
+  const put = (set: KeepView['set']): void => {
+    const name = set.length === 1 ? words.didPut[set[0]!.part] : words.didPut.both;
+    store.act(name, () =>
+      set.flatMap(({ part, mm }) => choose(jobOf(state), part, { value: mm, unit: 'mm' })),
+    );
+  };
   return (
     <section className="sheet-part">
       <h3>{words.keep}</h3>
@@ -19,12 +23,12 @@ export function KeepPart({ view }: { readonly view: StanceView }) {
               {capital(keep.wanted)}: <b>{keep.does}</b>
               {keep.verdict !== '' && `; ${keep.verdict}`}
             </span>
-            {keep.set !== null && (
+            {keep.set.length > 0 && (
               <button
                 type="button"
                 className="key"
                 aria-label={`${words.put}: ${keep.does}`}
-                onClick={() => put(keep.set!)}
+                onClick={() => put(keep.set)}
               >
                 {words.put}
               </button>

@@ -114,7 +114,10 @@ export const stance = {
   },
   keep: {
     title: 'KEEP THE ATTITUDE',
-    note: 'one change at a time, each with the true balance',
+    note: 'by one change, then by two, each with the true balance',
+    both: (first: string, second: string) => `${first} and ${second}`,
+    together: (one: string, other: string) => `${one} and ${other}`,
+    noTwo: 'no length and clamp height together do it, 80 mm either way',
     part: { rake: 'rake', groundTrail: 'trail', seatHeight: 'seat height' },
     by: {
       'shock length': {
