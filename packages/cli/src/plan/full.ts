@@ -7,6 +7,7 @@ import {
 } from '@sagwright/workbench/format/format';
 import { formatSignedTurns } from '@sagwright/workbench/format/turns';
 import type { PlannedDocument, SetDocument, SpringDocument } from '@sagwright/workbench/result/document';
+import { fitSentences } from '@sagwright/workbench/springs/fitWords';
 import { rateSentences } from '@sagwright/workbench/springs/words';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { limitWords } from '@sagwright/workbench/words/limits';
@@ -56,9 +57,10 @@ function springCells(page: Page, end: End, spring: SpringDocument): readonly str
   const title = heading(page, `${end.toUpperCase()}  ${spring.name}`, rateWords(planned, plan, page.units));
   const first: Column<Row> = { head: ['', ''], align: 'left', cell: ({ id }) => nameOf(page, id) };
   const tables = [preloadColumns(page, end), sagColumns(page, end), rateColumns(page), attitudeColumns(page)];
-  const said = rateSentences(planned, plan, page.units).flatMap((sentence) =>
-    wrap(sentence, width, '  ', '  '),
-  );
+  const said = [
+    ...rateSentences(planned, plan, page.units),
+    ...fitSentences(planned, end, spring.id, page.units),
+  ].flatMap((sentence) => wrap(sentence, width, '  ', '  '));
   if (rows.length === 0) return [...title, ...said, ...left];
   return [
     ...title,

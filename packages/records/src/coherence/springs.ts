@@ -7,7 +7,9 @@ import { forceTableProblems } from './tables.ts';
 
 /** Each spring by itself: a table that rises, a coil that can be wound, a solid length that can be reached. */
 export function* springProblems(springs: JobDocument['springs']): Generator<Problem> {
-  for (const [id, { rate, freeLength, solidLength }] of Object.entries(springs)) {
+  for (const [id, { rate, freeLength, solidLength, inside, spacer, end }] of Object.entries(springs)) {
+    if (inside && end === 'front') yield problem(['springs', id, 'inside'], 'insideOfFork');
+    if (spacer && end === 'front') yield problem(['springs', id, 'spacer'], 'spacerOfFork');
     yield* rateProblems(rate, ['springs', id, 'rate']);
     if (freeLength && solidLength && !isBelow(solidLength, freeLength)) {
       const path = ['springs', id, 'solidLength'];

@@ -86,6 +86,10 @@ const spring = z.strictObject({
   end,
   rate: springRate,
   freeLength: z.exactOptional(quantities.springLength),
+  /** Inner diameter, where no coil was measured. */
+  inside: z.exactOptional(quantities.coilDiameter),
+  /** Height of what it stands on when it is fitted, rear only: a fork's spacers are in its stack. */
+  spacer: z.exactOptional(quantities.springSpacer),
   solidLength: z.exactOptional(quantities.springLength),
   /** The shelf or drawer it lies in. */
   where: z.exactOptional(name),

@@ -95,6 +95,8 @@ export const shock = z.strictObject({
   topOut: z.exactOptional(z.union([none, topOut])),
   /** Of each shock, along it. */
   friction: z.exactOptional(quantities.friction),
+  /** The largest diameter that its spring goes over: body, or nose of the collar. */
+  springOver: z.exactOptional(quantities.coilDiameter),
   lengthAdjuster: z.exactOptional(lengthAdjuster),
   adjuster,
 });

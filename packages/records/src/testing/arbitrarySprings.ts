@@ -15,6 +15,10 @@ export function arbitrarySpring(end: End, { freeLength }: StrutSize): fc.Arbitra
       rate: arbitraryRate(least, most),
       freeLength: fc.constant(written<'length'>(freeLength, 'mm')),
       solidLength: fc.constant(written<'length'>(0.4 * freeLength, 'mm')),
+      ...(end === 'rear' && {
+        inside: quantity('length', 0.045, 0.06),
+        spacer: quantity('length', 0, 0.01),
+      }),
       where: fc.constantFrom('box 2', 'left shelf'),
       hand: fc.boolean(),
     },

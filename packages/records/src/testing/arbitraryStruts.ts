@@ -59,6 +59,7 @@ export function arbitraryShock({
       rubber: orNone(arbitraryRubber(stroke)),
       topOut: orNone(arbitraryTopOut),
       friction: quantity('force', 0, 120),
+      springOver: quantity('length', 0.042, 0.05),
       lengthAdjuster: arbitraryLengthAdjuster,
     },
     { requiredKeys: ['stroke'] },

@@ -121,6 +121,9 @@ export const sentences = {
   oneDiameter: (given: string) => `found ${given} of outside and mean diameter; just one is needed.`,
   coilTooTight: (diameter: string, wire: string) =>
     `found ${diameter} for a wire of ${wire}; wound so tight there is no room inside. One of the two is wrong.`,
+  insideOfFork: () =>
+    'a fork spring stands within its tube, and nothing is held against its inside. Remove it.',
+  spacerOfFork: () => "a fork's spacers are told in its stack, or by what sets its preload. Remove it here.",
   countsUnmarked: () =>
     'the marked rate is to count, but none is given. Type the rate that is marked on the spring.',
   sectionCount: (count: number, most: number) =>

@@ -144,6 +144,7 @@ export const struts = {
   counts: { 1: 'one', 2: 'two' },
   stroke: 'Stroke',
   length: 'Eye to eye, fully out',
+  springOver: 'The spring goes over, across',
   friction: { rear: 'Friction of each shock', front: 'Friction, both legs' },
   build: 'The damper is',
   builds: {
@@ -292,6 +293,8 @@ export const springs = {
   material: 'Wire material',
   freeLength: 'Free length',
   solidLength: 'Solid length',
+  inside: 'Inside diameter',
+  spacer: 'Stands on a spacer of',
   where: 'Lies in',
   hand: 'At hand today',
   hands: { yes: 'yes', no: 'no' },

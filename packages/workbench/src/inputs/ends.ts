@@ -128,15 +128,26 @@ function preloadAtZeroOf(
     return take.orAssumed(`${path}.preloadAtLoosest`, undefined, 'collar', 'preloadAtZero');
   };
   const atFitted = ofFitted();
+  const spacer = spacerOf(desk, fitted);
   return (id) => {
     if (id === fitted) return atFitted;
     const own = freeLengthOf(desk, id);
-    if (length !== null && own !== null) return own - length;
-    if (own !== null && free !== null) return atFitted + own - free;
+    // What was read of the fitted spring was read on its own spacer.
+    const higher = spacerOf(desk, id) - spacer;
+    if (length !== null && own !== null) return own - length + higher;
+    if (own !== null && free !== null) return atFitted + own - free + higher;
     return (
-      atFitted + take.orAssumed(`springs.${id}.freeLength`, undefined, 'springLength', 'freeLengthDifference')
+      atFitted +
+      higher +
+      take.orAssumed(`springs.${id}.freeLength`, undefined, 'springLength', 'freeLengthDifference')
     );
   };
+}
+
+/** Height of what a spring stands on [m]; 0 where nobody tells of any. */
+export function spacerOf({ job, take }: Desk, id: string): number {
+  const spacer = job.springs[id]?.spacer;
+  return spacer === undefined ? 0 : take.known(`springs.${id}.spacer`, spacer, 'shaft');
 }
 
 /** The spring found on the first strut: where its adjuster stood, and its preload as read [m]. */

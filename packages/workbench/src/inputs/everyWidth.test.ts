@@ -112,6 +112,53 @@ const jobs: Readonly<Record<string, readonly Change[]>> = {
     ],
     ['machine.rear.shock.length', q(330, 'mm')],
   ],
+  'a bump rubber by rows': [
+    [
+      'machine.rear.shock.rubber',
+      {
+        start: q(55, 'mm'),
+        rows: [
+          [0, 0],
+          [20, 1900],
+        ].map(([pressed, force]) => ({ compression: q(pressed!, 'mm'), force: q(force!, 'N') })),
+      },
+    ],
+  ],
+  'a coil that is marked': [
+    [
+      'springs.c3.rate',
+      {
+        kind: 'coil',
+        wire: q(9, 'mm'),
+        outside: q(75, 'mm'),
+        coils: 9.5,
+        ends: 'closed ground',
+        material: 'chrome silicon',
+        marked: q(28, 'N/mm'),
+      },
+    ],
+    ['springs.c3.solidLength', undefined],
+    ['machine.rear.shock.springOver', q(55, 'mm')],
+    ['springs.c3.spacer', q(4, 'mm')],
+  ],
+  'a spring of several pitches': [
+    [
+      'springs.c3.rate',
+      {
+        kind: 'wound',
+        wire: q(9, 'mm'),
+        mean: q(66, 'mm'),
+        sections: {
+          tight: { order: 1, coils: 3, pitch: q(16, 'mm') },
+          wide: { order: 2, coils: 5, length: q(160, 'mm') },
+        },
+        ends: 'closed ground',
+        material: 'chrome silicon',
+      },
+    ],
+    ['springs.c3.freeLength', undefined],
+    ['springs.c3.solidLength', undefined],
+  ],
   'a table': [
     [
       'machine.rear.travel',

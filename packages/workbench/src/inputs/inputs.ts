@@ -25,6 +25,7 @@ import { type FigureMoves, inputsBelow, movesByPart } from './moves.ts';
 import { outOfScope } from './scope.ts';
 import { pressureRange } from './shockAir.ts';
 import { shockGasFigures } from './shockGas.ts';
+import { takeFitFigures } from './springFit.ts';
 import { type StanceFigures, stanceFigures } from './stance.ts';
 import { takeFrom, type UsedFigure } from './take.ts';
 import { tapedPlacesOf } from './tapedPlaces.ts';
@@ -107,6 +108,7 @@ export function inputsOf(job: JobDocument): InputsResult {
     front: endQuestion(desk, 'front', front.fork?.adjuster, converted, moves),
     ...(job.choice === undefined ? {} : { choice: job.choice }),
   };
+  takeFitFigures(desk);
   const limits = limitReadings(desk);
   const shock: ShockDocument = { lengthAdjuster: lengthAdjusterFigures(desk), gas: shockGasFigures(desk) };
   const massCentre = raisedHeight(desk);

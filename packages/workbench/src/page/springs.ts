@@ -6,6 +6,7 @@ import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import { adjusterOf, settingAt } from '../result/setting.ts';
+import { fitSentences } from '../springs/fitWords.ts';
 import { rateSentences, workedOutRate } from '../springs/words.ts';
 import { words } from '../words/catalogue.ts';
 import { choiceOf, reasonLines } from '../words/reasons.ts';
@@ -33,7 +34,7 @@ export function springView(
     rate: figureWords({ value: spring.rate, plusMinus: null }, 'rate', units),
     typed: typed.rate.kind === 'linear' ? formatTyped(typed.rate.rate, units) : null,
     workedOut: workedOutRate(planned, spring, units),
-    about: rateSentences(planned, spring, units),
+    about: [...rateSentences(planned, spring, units), ...fitSentences(planned, end, spring.spring, units)],
     where: typed.where ?? null,
     fitted: spring.fitted,
     atHand: typed.hand !== false,

@@ -18,7 +18,7 @@ import type { Strut } from '../inputs/sides.ts';
 import type { LimitListDocument } from '../limits/document.ts';
 import type { RubberDocument } from '../rubber/document.ts';
 import type { PressureDocument, ShockDocument } from '../shock/document.ts';
-import type { RateDocument } from '../springs/document.ts';
+import type { FitDocument, RateDocument } from '../springs/document.ts';
 import type { StanceDocument } from '../stance/document.ts';
 import type { RearMotionDocument } from './rearMotionDocument.ts';
 
@@ -130,6 +130,8 @@ export interface SpringDocument {
   readonly fits: boolean;
   readonly rate: number;
   readonly rateFrom: RateDocument;
+  /** Null for a fork spring. */
+  readonly fit: FitDocument | null;
   readonly freeLength: number | null;
   readonly solidLength: number | null;
   /** With the adjuster at its loosest end [m]. */

@@ -4,6 +4,7 @@ import { forkOf } from '../fork/fork.ts';
 import { limitListOf } from '../limits/list.ts';
 import type { JobPlan } from '../path.ts';
 import { rubberDocument } from '../rubber/rubber.ts';
+import { fitDocument } from '../springs/fit.ts';
 import { rateDocument } from '../springs/rate.ts';
 import { stanceOf } from '../stance/stance.ts';
 import { assumptionsOf } from './assumptions.ts';
@@ -94,6 +95,7 @@ function springDocument(planned: JobPlan, end: End, spring: SpringPlan): SpringD
     fits: spring.fits,
     rate: spring.rate,
     rateFrom: rateDocument(planned, spring),
+    fit: fitDocument(planned, end, spring.spring),
     freeLength: choice.freeLength,
     solidLength: choice.solidLength,
     preloadAtLoosest: choice.preloadAtZero,

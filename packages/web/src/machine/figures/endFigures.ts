@@ -32,6 +32,7 @@ export function rearGroup(job: JobDocument): FigureGroup {
           buildFigure(shock.build),
           quantity(`${SHOCK}.stroke`, words.stroke, 'stroke', 'stroke'),
           quantity(`${SHOCK}.length`, words.length, 'shockLength', 'tape'),
+          quantity(`${SHOCK}.springOver`, words.springOver, 'coilDiameter', 'coilDiameter'),
           quantity(`${SHOCK}.friction`, words.friction.rear, 'friction', 'friction'),
         ],
       },

@@ -68,7 +68,7 @@ export interface FigurePart {
 
 /** Figures that a job may well do without, and nothing is said to be unchecked for: "not read", never "needed". */
 const leftOut =
-  /\.(?:preload|touches|measuredAt|temperature|hardening|outside|mean|marked|pitch)$|\.sections\.[^.]+\.length$|\.(?:air|gas)\.(?:(?:left|right)\.)?pressure$|\.springLength|\.lengthAdjuster|\.shock\.air\.|^choice\.|\.tyre\.(?:capacity|size)$|\.shock\.length$|\.sideways$|\.earlierLeverage$|\.tape\..*\.sideways$|\.clampHeight|\.stack|\.(?:spring|spacer)Volume$|\.air\.(?:(?:left|right)\.)?oil|\.unsprungParts/;
+  /\.(?:preload|touches|measuredAt|temperature|hardening|outside|mean|marked|pitch|inside|springOver)$|^springs\.[^.]+\.spacer$|\.sections\.[^.]+\.length$|\.(?:air|gas)\.(?:(?:left|right)\.)?pressure$|\.springLength|\.lengthAdjuster|\.shock\.air\.|^choice\.|\.tyre\.(?:capacity|size)$|\.shock\.length$|\.sideways$|\.earlierLeverage$|\.tape\..*\.sideways$|\.clampHeight|\.stack|\.(?:spring|spacer)Volume$|\.air\.(?:(?:left|right)\.)?oil|\.unsprungParts/;
 
 export function mayBeLeftOut(path: string): boolean {
   return leftOut.test(path);

@@ -36,6 +36,12 @@ function springFigures(id: string, spring: Spring): readonly Figure[] {
     ...rateFigures(`${path}.rate`, spring.rate),
     quantity(`${path}.freeLength`, words.freeLength, 'springLength', 'springLength'),
     quantity(`${path}.solidLength`, words.solidLength, 'springLength', 'springLength'),
+    ...(spring.end === 'front'
+      ? []
+      : [
+          quantity(`${path}.inside`, words.inside, 'coilDiameter', 'coilDiameter'),
+          quantity(`${path}.spacer`, words.spacer, 'springSpacer', 'shaft'),
+        ]),
     { kind: 'text', path: `${path}.where`, label: words.where, most: 120 },
     choice(
       `${path}.hand`,
