@@ -1,7 +1,9 @@
 import { leastSquares } from '../numerics/leastSquares.ts';
 import type { HardPoint, PartName } from './hardPoints.ts';
 import type { TapedSI } from './tape.ts';
+import { given, linearised, settled } from './tapeFit.ts';
 import { type TapeGap, tapeGap } from './tapeGap.ts';
+import { rightSides } from './tapeMirror.ts';
 
 /** Places by name; only those asked for. */
 export type Places = Readonly<Partial<Record<PartName, HardPoint>>>;
@@ -39,9 +41,6 @@ export interface TapedPoints {
   readonly spare: number;
 }
 
-const ITERATIONS = 500;
-/** A step that no tape can tell [m]. */
-const STILL = 1e-13;
 /** Of a column, what the others leave when the points hang on a length that nobody read. */
 const HELD = 1e-6;
 /** A length that misses by this many of its standard deviations is no reading of this machine. */
@@ -68,7 +67,7 @@ export function pointsFromTape(
     const { x, height } = near[part]!;
     return fromBody(x, height - radius, pitch);
   });
-  const places = settled(taped, parts, start);
+  const places = rightSides(taped, parts, settled(taped, parts, start), start);
   const { residuals, rows } = linearised(taped, parts, places);
   const solved = leastSquares(rows, residuals);
   const worst = worstOf(residuals);
@@ -139,65 +138,6 @@ function freePart(rows: readonly (readonly number[])[], parts: readonly PartName
     rows.filter((row) => row[2 * part] !== 0 || row[2 * part + 1] !== 0).length;
   const fewest = parts.reduce((least, _, i) => (touching(i) < touching(least) ? i : least), 0);
   return parts.find((_, i) => holdsAll(i)) ?? parts[fewest]!;
-}
-
-/** Walks from `start` to where the lengths fit best; x and height of each part in turn, seen from the axle. */
-function settled(taped: readonly TapedSI[], parts: readonly PartName[], start: readonly number[]): number[] {
-  let places = [...start];
-  let damping = 1e-3;
-  let { residuals, rows } = linearised(taped, parts, places);
-  for (let iteration = 0; iteration < ITERATIONS; iteration += 1) {
-    // Damping as lengths that say "stay": it also keeps the step bounded where the lengths do not hold a part.
-    const stays = places.map((_, i) => places.map((__, j) => (i === j ? damping / TAPE : 0)));
-    const step = leastSquares([...rows, ...stays], [...residuals, ...places.map(() => 0)]);
-    if (step === null) return places;
-    const next = places.map((each, i) => each + step.x[i]!);
-    const there = linearised(taped, parts, next);
-    const better = squares(there.residuals) <= squares(residuals);
-    if (better) [places, residuals, rows] = [next, there.residuals, there.rows];
-    damping = better ? Math.max(1e-9, 0.2 * damping) : 10 * damping;
-    if (Math.hypot(...step.x) < STILL) break;
-  }
-  return places;
-}
-
-/** What a tape reads to [m]: the scale of the damping. */
-const TAPE = 0.001;
-
-function squares(residuals: readonly number[]): number {
-  return residuals.reduce((sum, each) => sum + each * each, 0);
-}
-
-/** Taped less given, and how the given lengths change with each coordinate: both in deviations of the length. */
-function linearised(
-  taped: readonly TapedSI[],
-  parts: readonly PartName[],
-  places: readonly number[],
-): { readonly residuals: number[]; readonly rows: number[][] } {
-  const residuals: number[] = [];
-  const rows: number[][] = [];
-  for (const each of taped) {
-    const row = places.map(() => 0);
-    residuals.push((each.length - given(each, parts, places, row)) / each.deviation);
-    rows.push(row.map((slope) => slope / each.deviation));
-  }
-  return { residuals, rows };
-}
-
-function given(taped: TapedSI, parts: readonly PartName[], places: readonly number[], row: number[]): number {
-  if (taped.kind !== 'between') {
-    const place = 2 * parts.indexOf(taped.of) + (taped.kind === 'above axle' ? 1 : 0);
-    row[place] = 1;
-    return places[place]!;
-  }
-  const from = 2 * parts.indexOf(taped.from);
-  const to = 2 * parts.indexOf(taped.to);
-  const x = (places[to] ?? 0) - (places[from] ?? 0);
-  const height = (places[to + 1] ?? 0) - (places[from + 1] ?? 0);
-  const length = Math.hypot(x, height, taped.sideways);
-  if (from >= 0) [row[from], row[from + 1]] = [-x / length, -height / length];
-  if (to >= 0) [row[to], row[to + 1]] = [x / length, height / length];
-  return length;
 }
 
 function inBody(

@@ -61,6 +61,7 @@ export const lengthsToTape: Readonly<Record<HardPointsSI['kind'], readonly ToTap
     between('link end', 'rocker eye'),
     between('pivot', 'far eye'),
     between('rocker eye', 'far eye'),
+    between('link end', 'far eye'),
   ],
 };
 
