@@ -4,7 +4,9 @@
  * The compression of 10 to 1 has its inputs from an exercise (brainmass.com 60270: air, 1 atm, 30 °C, 500 to 50 cm³) and
  * its results from the gas laws.
  */
-import { forkAir, gasAt, gasEnergy } from '@sagwright/model/dampers/gas';
+import { forkAir, gasAt, gasEnergy, quickAbout } from '@sagwright/model/dampers/gas';
+import { planJob } from '@sagwright/workbench/path';
+import { tourerWith } from '@sagwright/workbench/testing/tourerJob';
 import { describe, expect, test } from 'vitest';
 
 const mm = 1e-3;
@@ -70,4 +72,36 @@ describe('500 cm³ of air at 1 atm squeezed to 50 cm³', () => {
       9,
     );
   });
+});
+
+describe('a quick stroke about a settled one', () => {
+  const settled = forkAir(area, area, 110 * mm, 120 * mm, atmosphere, 1);
+  const quick = quickAbout(settled, 50 * mm, 1.4);
+  const of = (gas: typeof settled, stroke: number) => {
+    const out = { force: 0, rate: 0 };
+    gasAt(gas, stroke * mm, atmosphere, out);
+    return out;
+  };
+
+  test('has the settled force there, and a slope greater by γ', () => {
+    // The table's 37.16 N and 0.9496 N/mm at 50 mm; the slope of an adiabat is γ times that of the isotherm through the same point.
+    expect(of(quick, 50).force).toBeCloseTo(37.16, 2);
+    expect(of(quick, 50).rate / of(settled, 50).rate).toBeCloseTo(1.4, 12);
+  });
+
+  test('goes on by P V^1.4: at 120 mm the 180 mm of air that were left are 110', () => {
+    const pressure = atmosphere * (230 / 180) * (180 / 110) ** 1.4;
+    expect(of(quick, 120).force / (area * (pressure - atmosphere))).toBeCloseTo(1, 12);
+  });
+});
+
+test('air closed in at 60 °C has lost its pressure by 1.136449 when it stands at 20 °C', () => {
+  // P/T of one volume: 333.15/293.15, printed to 1e-6.
+  const pressureAt = (celsius: number): number => {
+    const air = { gap: { value: 110, unit: 'mm' }, temperature: { value: celsius, unit: 'C' } };
+    const planned = planJob(tourerWith(['machine.front.fork.air', air]));
+    if (!planned.ok) throw new Error(planned.problems.map(({ message }) => message).join());
+    return planned.inputs.question.machine.front.struts[0]!.gas!.pressure;
+  };
+  expect(pressureAt(20) / pressureAt(60)).toBeCloseTo(1.136449, 6);
 });

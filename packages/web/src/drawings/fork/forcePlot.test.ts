@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { textBox } from '../lettering.ts';
-import { type ForceInput, forcePlot, ticksWithin } from './forcePlot.ts';
+import { type ForceInput, forcePlot } from './forcePlot.ts';
 
 const input: ForceInput = {
   lengthUnit: 'mm',
@@ -57,10 +57,4 @@ describe('a plot of forces', () => {
     const short = { ...input, lines: [{ id: 'a', name: 'a', force: [1], doubt: null }] };
     expect(() => forcePlot(short, 390)).toThrow('1 forces of a at 3 travels');
   });
-});
-
-test('ticks are 1, 2 or 5 times a power of ten, within their ends and no more than asked for', () => {
-  expect(ticksWithin(0, 3000, 5)).toEqual([0, 1000, 2000, 3000]);
-  expect(ticksWithin(-336, 2000, 6)).toEqual([0, 500, 1000, 1500, 2000]);
-  expect(ticksWithin(0, 1.1, 6)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
 });

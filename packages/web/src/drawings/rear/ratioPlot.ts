@@ -1,5 +1,5 @@
-import { ticksWithin } from '../fork/forcePlot.ts';
 import { TEXT_MIN, type TextMark, textWidth } from '../lettering.ts';
+import { ticksWithin } from '../ticks.ts';
 
 /** Motion ratio over wheel travel, in the units shown, with where loads rest on it. */
 export interface RatioInput {
