@@ -1,3 +1,4 @@
+import type { LimitOf } from '@sagwright/model/limits/limits';
 import type { JobDocument } from '@sagwright/records/schema';
 import { arbitraryJob } from '@sagwright/records/testing/arbitraryJob';
 import fc from 'fast-check';
@@ -23,6 +24,11 @@ function rowOf(planned: JobPlan, id: string): LimitRowDocument {
   return limitListOf(planned).rows.find((row) => row.id === id)!;
 }
 
+/** Whether what a load says of a limit is about the same as a row of the list. */
+function isOf(of: LimitOf, row: LimitRowDocument): boolean {
+  return of.kind === 'place' ? row.id === `place-${of.place}` : row.id === of.kind.replace(' ', '-');
+}
+
 test('of any job, what lacks a figure is not checked, what was checked lacks none, and each has a whole sentence', () => {
   fc.assert(
     fc.property(arbitraryJob, (job) => {
@@ -35,6 +41,11 @@ test('of any job, what lacks a figure is not checked, what was checked lacks non
         if (row.verdict === 'not checked') expect(row.needs.length, row.id).toBeGreaterThan(0);
         else expect(row, row.id).toMatchObject({ needs: [], margin: { value: expect.any(Number) } });
         if (row.verdict === 'over') expect(row.margin!.value).toBeLessThan(0);
+        const beside = planned.plan.loadCases.flatMap(({ limits }) =>
+          limits.filter(({ of }) => isOf(of, row)).map(({ verdict }) => verdict),
+        );
+        if (row.verdict === 'within') expect(beside, row.id).toEqual(beside.map(() => 'within'));
+        if (beside.includes('over')) expect(row.verdict, row.id).toBe('over');
       }
       const said = [
         ...rows.map((row) => limitRowWords(planned, row, units)),
