@@ -43,6 +43,7 @@ export const examples = [
   ],
   ['taped-linkage', 'Taped linkage', 'One shock on rocker and link, known by its hard points; a chain'],
   ['on-tiptoe', 'On tiptoe', 'Seat, trail, lean and beam after a stiffer pair; what keeps them'],
+  ['coils-that-close', 'Coils that close', 'A spring of two pitches, one on a spacer; a tested bump rubber'],
   ['nose-down', 'Nose down', 'A fork in depth: stack, air gap, top-out springs; what more oil would do'],
   [
     'pump-for-two',

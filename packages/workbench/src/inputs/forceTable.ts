@@ -29,7 +29,7 @@ export function forceTable(
     const typed = rows[i]![name];
     return typed.plusMinus === undefined ? null : take.known(`${path}.${i}.${name}`, typed, kind);
   };
-  const isShared = rows.some(({ force }) => force.plusMinus === undefined);
+  const isShared = rows.some(({ force }) => force.plusMinus === undefined && force.value !== 0);
   const scale = isShared ? take.workedOut(path, 1, halfWidth, 'share', '%', why) : 1;
   return {
     compression: rows.map(({ compression }, i) => own(i, 'compression', 'tape') ?? siOf(compression)),
