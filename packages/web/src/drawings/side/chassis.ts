@@ -51,7 +51,7 @@ function forkShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shap
   ];
 }
 
-/** A front that is no telescopic fork: its steering head, and a plain dashed bar to the axle, drawn to no figure. */
+/** A front that is no telescopic fork: its steering head, and two plain dashed bars to the axle, drawn to no figure. */
 function otherFrontShapes(build: Build, front: BodyPoint, sheet: Sheet): readonly Shape[] {
   const { seat } = build;
   const head = (heightMm: number): Spot => steeringAt(build, heightMm);
@@ -59,7 +59,8 @@ function otherFrontShapes(build: Build, front: BodyPoint, sheet: Sheet): readonl
   const foot = head(2 * build.frontRadiusMm + 40);
   return [
     limb([head(seat.heightMm + 180), head(seat.heightMm + 20)], 62, sheet, isGuess(build, 'rake')),
-    limb([head(seat.heightMm + 20), foot, axle], 40, sheet, true),
+    limb([head(seat.heightMm + 20), foot], 40, sheet, true),
+    limb([foot, axle], 40, sheet, true),
     disc(front, 20, 'body', sheet),
     disc(front, 7, 'line', sheet),
   ];
