@@ -11,6 +11,8 @@ export const fork = {
     table: 'no fork: table of wheel and spring unit',
     force: 'no fork: table of wheel and force',
   },
+  unit: 'What stands in it',
+  unitFriction: 'Friction, in all',
   travelTold: 'How the wheel moves its springs',
   ratio: { leverage: 'Wheel per spring unit', motion: 'Spring unit per wheel' },
   springUnit: 'Spring unit, eye to eye',

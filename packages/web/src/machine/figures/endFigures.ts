@@ -4,7 +4,7 @@ import { adjusters, groups, struts as words } from '../../words/figures.ts';
 import { adjusterFigures } from './adjusterFigures.ts';
 import { changeTravel } from './changeTravel.ts';
 import { type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
-import { airParts, frontTravelPart, legsPart, stackPart } from './forkFigures.ts';
+import { airParts, frontTravelPart, legsPart, stackPart, unitPart } from './forkFigures.ts';
 import { changeCount } from './foundFigures.ts';
 import { partOrNone } from './partOrNone.ts';
 import { drivePart, earlierPart, pointFigures, tapeParts, travelColumns } from './pointFigures.ts';
@@ -53,11 +53,14 @@ export function frontGroup(job: JobDocument): FigureGroup {
     title: groups.front,
     parts: [
       frontTravelPart(travel),
-      legsPart(fork),
-      ...(travel === undefined ? airParts(fork?.air) : []),
-      ...rubberAndTopOut(FORK, fork ?? {}),
-      ...(travel === undefined ? [stackPart(fork ?? {})] : []),
-      { title: adjusters.title, figures: adjusterFigures(`${FORK}.adjuster`, fork?.adjuster) },
+      ...(travel === undefined ? [legsPart(fork), ...airParts(fork?.air)] : [unitPart(travel)]),
+      ...(travel?.kind === 'force'
+        ? []
+        : [
+            ...rubberAndTopOut(FORK, fork ?? {}),
+            ...(travel === undefined ? [stackPart(fork ?? {})] : []),
+            { title: adjusters.title, figures: adjusterFigures(`${FORK}.adjuster`, fork?.adjuster) },
+          ]),
     ],
   };
 }

@@ -71,6 +71,13 @@ export function legsPart(fork: Fork | undefined): FigurePart {
   };
 }
 
+/** What stands in a front that is no fork: its stroke unless the forces at the wheel tell all of it, and its friction. */
+export function unitPart({ kind }: FrontTravel): FigurePart {
+  const friction = quantity(`${FORK}.friction`, words.unitFriction, 'friction', 'friction');
+  const stroke = quantity(`${FORK}.stroke`, struts.stroke, 'stroke', 'stroke');
+  return { title: words.unit, figures: kind === 'force' ? [friction] : [stroke, friction] };
+}
+
 /** What damps both legs, or each by itself. */
 function dampingFigures(damping: Fork['damping']): readonly Figure[] {
   const path = `${FORK}.damping`;
