@@ -40,3 +40,21 @@ test('forces of the fork are drawn, spoken and told as a table; a smaller air ga
   expect(errors).toEqual([]);
   await context.close();
 });
+
+test('a force opens up at a place of the stroke, and a front that is no fork is begun by its ratio', async () => {
+  const { context, page, errors } = await frontOpen();
+  await page.getByRole('button', { name: /^Place in the stroke: less/ }).click();
+  await page.locator('.forces-at li button').nth(1).click();
+  await expect.poll(() => page.locator('.why-value').textContent()).toMatch(/^\d+ ± \d+ N$/);
+  await page.getByRole('button', { name: 'This machine' }).first().click();
+  await page.getByRole('button', { name: 'Front', exact: true }).last().click();
+  await page.locator('[id="machine.front.travel.kind"]').locator('select').selectOption('leverage');
+  await page.locator('[id="machine.front.travel.ratio"] [data-field-face]').click();
+  await page.keyboard.type('1.2');
+  await page.keyboard.press('Enter');
+  await planned(page);
+  expect(await page.locator('[id="machine.front.fork.tubes"]').count()).toBe(0);
+  expect(await page.locator('.force-plot').count()).toBe(0);
+  expect(errors).toEqual([]);
+  await context.close();
+});
