@@ -10,13 +10,14 @@ import { firstJob } from '@sagwright/workbench/first/firstJob';
 import { planJob } from '@sagwright/workbench/path';
 import { resultJson } from '@sagwright/workbench/result/result';
 import {
+  type Change,
   overloadedTourer,
   q,
   tourerData,
   tourerThatNothingFits,
   tourerWith,
 } from '@sagwright/workbench/testing/tourerJob';
-import { figureNames } from '@sagwright/workbench/why/figures';
+import { type FigureName, figureNames } from '@sagwright/workbench/why/figures';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { build, type Ran, run } from './testing/program.ts';
 
@@ -171,14 +172,44 @@ describe('sagwright check', () => {
 });
 
 describe('sagwright why', () => {
+  const lengthAdjuster: Change = [
+    'machine.rear.shock.lengthAdjuster',
+    {
+      change: q(3, 'mm'),
+      least: q(0, 'mm'),
+      most: q(10, 'mm'),
+      lead: q(1.25, 'mm'),
+      thread: { diameter: q(14, 'mm'), engaged: q(20, 'mm') },
+    },
+  ];
+
   test('--list names every figure', async () => {
     const { code, out } = await sagwright(['why', '--list']);
     expect(code).toBe(0);
     for (const name of figureNames) expect(out).toContain(name);
   });
 
+  /** Figures of what the tourer has not; each with a shock that has it. */
+  const ofAnotherShock: Partial<Record<FigureName, Change>> = {
+    pressure: [
+      'machine.rear.shock.air',
+      {
+        diameter: q(30, 'mm'),
+        volume: q(160, 'ml'),
+        pressure: q(4, 'bar'),
+        least: q(0, 'bar'),
+        most: q(9, 'bar'),
+      },
+    ],
+    'longer-left': lengthAdjuster,
+    'shorter-left': lengthAdjuster,
+  };
+
   test.each(figureNames)('opens %s up', async (figure) => {
-    const { code, out, errors } = await sagwright(['why', figure, 'tourer.json']);
+    const another = ofAnotherShock[figure];
+    const { code, out, errors } = await (another === undefined
+      ? sagwright(['why', figure, 'tourer.json'])
+      : sagwright(['why', figure, '-', '--end', 'rear'], writeJob(tourerWith(another))));
     expect(errors).toBe('');
     expect(code).toBe(0);
     expect(out).toMatch(/ ± .*/);
