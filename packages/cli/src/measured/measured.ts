@@ -1,5 +1,5 @@
 import { unitsFor } from '@sagwright/workbench/format/units';
-import { measuredJob } from '@sagwright/workbench/measure/measured';
+import { isSound, measuredJob } from '@sagwright/workbench/measure/measured';
 import { planJob } from '@sagwright/workbench/path';
 import { type ExitCode, exitCodes } from '../exit.ts';
 import { harmlessJob } from '../harmlessJob.ts';
@@ -37,7 +37,5 @@ export async function measured(
     out.write(
       measuredPage(planned, document, unitsFor(choice, planned.job, '.'), out, read.values.full === true),
     );
-  return document.found === null || document.found.suspect !== null
-    ? exitCodes.nothingFits
-    : exitCodes.planned;
+  return isSound(document) ? exitCodes.planned : exitCodes.nothingFits;
 }

@@ -47,9 +47,9 @@ export function measuredPage(
       ? []
       : [
           paint(say.suspect, 'strong'),
-          ...suspectWords(planned.job, found, units).flatMap((sentence) =>
+          ...suspectWords(planned.job, found, sags, units).flatMap((sentence) =>
             wrap(sentence, width, '  ', '  ').map((line) =>
-              found.suspect === null ? line : paint(line, 'attention'),
+              found.suspect === null && !found.beyondChance ? line : paint(line, 'attention'),
             ),
           ),
         ],

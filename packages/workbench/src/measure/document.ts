@@ -71,6 +71,8 @@ export interface FoundDocument {
   /** Sum of squares that is left, in deviations, and what it comes to on average if all is as stated. */
   readonly misfit: number;
   readonly freedom: number;
+  /** More is left than chance leaves once in a thousand, though no single suspect need stand out. */
+  readonly beyondChance: boolean;
   /** What is most likely off, if anything is; null where nothing surprises more than chance does. */
   readonly suspect: SuspectDocument | null;
   /** Inputs that readings moved or narrowed, those first that moved furthest in their own ±. */

@@ -1,3 +1,4 @@
+import { isBeyondChance } from '@sagwright/model/estimation/chance';
 import type { Estimate } from '@sagwright/model/estimation/mostProbable';
 import type { Inquiry } from '@sagwright/model/estimation/readings';
 import { type Fault, likeness, suspectsOf } from '@sagwright/model/estimation/suspects';
@@ -39,6 +40,7 @@ export function foundDocument(
   return {
     misfit: estimate.misfit,
     freedom: estimate.freedom,
+    beyondChance: isBeyondChance(estimate.misfit, estimate.freedom),
     suspect: suspectOf(figures, inquiry, estimate),
     inputs: inputsFound(figures, inquiry, estimate),
     collars: ends.flatMap((end) => collarsOf(end, before, after)),

@@ -6,14 +6,16 @@ import type { Readings, SagReading } from '@sagwright/records/schema/readings';
 import { arbitraryJob } from '@sagwright/records/testing/arbitraryJob';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { unitsFor } from '../format/units.ts';
 import { takeFrom } from '../inputs/take.ts';
 import { type JobPlan, planJob } from '../path.ts';
 import { departures, documentedIn } from '../testing/documented.ts';
 import { tourerWith } from '../testing/tourerJob.ts';
 import { readingsOf } from './asRead.ts';
-import type { MeasuredDocument, SagRead } from './document.ts';
-import { measuredJob } from './measured.ts';
+import type { FaultCode, FoundDocument, MeasuredDocument, SagRead } from './document.ts';
+import { isSound, measuredJob } from './measured.ts';
 import { stoodFor } from './stood.ts';
+import { suspectWords } from './words.ts';
 
 function planned(job: JobDocument): JobPlan {
   const plan = planJob(job);
@@ -114,6 +116,7 @@ describe('readings of the very machine', () => {
     }
     expect(document.found!.suspect).toBeNull();
     expect(document.found!.misfit).toBeCloseTo(0, 9);
+    expect(isSound(document)).toBe(true);
   });
 
   test('leave every collar where it was, with a narrower ±', () => {
@@ -219,6 +222,36 @@ test('a job without readings says so', () => {
     figures: [],
     found: null,
     trouble: 'nothing read',
+  });
+});
+
+describe('readings and sum do not agree', () => {
+  const document = held(sound);
+  const found = document.found!;
+  const said = (part: Partial<FoundDocument>, sags = document.sags) =>
+    suspectWords(tourerWith(), { ...found, ...part }, sags, unitsFor('metric', tourerWith(), '.'));
+  const apart = document.sags.map((sag) => ({ ...sag, verdict: 'apart' as const }));
+
+  test('where more is left than chance leaves, though nothing stands out', () => {
+    expect(isSound({ ...document, found: { ...found, beyondChance: true } })).toBe(false);
+    expect(said({ beyondChance: true, misfit: 60, freedom: 14 }).join(' ')).toMatch(
+      /do not agree.*Set nothing/,
+    );
+  });
+
+  test('where a sag is apart, even if figures of the job off within chance explain it', () => {
+    expect(isSound({ ...document, sags: apart })).toBe(false);
+    expect(said({}, apart)).toHaveLength(2);
+    expect(said({})).toHaveLength(1);
+  });
+
+  test('where a reading is at odds with itself, but not where it only settled once', () => {
+    const withFault = (fault: FaultCode) => ({
+      ...document,
+      sags: document.sags.map((sag) => ({ ...sag, faults: [fault] })),
+    });
+    expect(isSound(withFault('lift below push'))).toBe(false);
+    expect(isSound(withFault('settled once'))).toBe(true);
   });
 });
 

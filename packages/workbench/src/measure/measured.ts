@@ -7,6 +7,7 @@ import { takeFrom } from '../inputs/take.ts';
 import { type JobPlan, planInputs } from '../path.ts';
 import { readingsOf } from './asRead.ts';
 import {
+  type FaultCode,
   type FigureRead,
   type MeasuredDocument,
   measuredFormat,
@@ -51,6 +52,17 @@ export function measuredJob(planned: JobPlan): Measured {
       trouble: troubleOf(readings, inquiry, estimate),
     },
   };
+}
+
+/** Whether readings and sum agree: no sag is apart or at odds with itself, nothing is suspect, and no more is left than chance leaves. */
+export function isSound({ sags, found }: MeasuredDocument): boolean {
+  const isAtOdds = (fault: FaultCode): boolean => fault !== 'settled once' && fault !== 'never hanging';
+  return (
+    found !== null &&
+    found.suspect === null &&
+    !found.beyondChance &&
+    sags.every(({ verdict, faults }) => verdict !== 'apart' && !faults.some(isAtOdds))
+  );
 }
 
 /** Every way in which the machine stood while it was read, once. */

@@ -4,7 +4,7 @@ import type { Units } from '../format/units.ts';
 import { words } from '../words/catalogue.ts';
 import { measure as say } from '../words/english/measure.ts';
 import { fieldName, loadName } from '../words/names.ts';
-import type { FoundDocument, Suspected } from './document.ts';
+import type { FoundDocument, MeasuredDocument, Suspected } from './document.ts';
 
 /** What a reading is called: its load, end and field. */
 export function readingName(job: JobDocument, id: string): string {
@@ -21,10 +21,20 @@ function suspectedName(job: JobDocument, { kind, id }: Suspected): string {
   return kind === 'figure' ? readingName(job, id) : fieldName(job, id);
 }
 
-/** What does not fit, in sentences; or that nothing surprises. */
-export function suspectWords(job: JobDocument, found: FoundDocument, units: Units): readonly string[] {
-  const { suspect } = found;
-  if (suspect === null) return [say.sound(found.misfit.toFixed(1), found.freedom.toFixed(0))];
+/** What does not fit, in sentences; or that nothing stands out. */
+export function suspectWords(
+  job: JobDocument,
+  found: FoundDocument,
+  sags: MeasuredDocument['sags'],
+  units: Units,
+): readonly string[] {
+  const { suspect, beyondChance } = found;
+  if (suspect === null) {
+    const [misfit, freedom] = [found.misfit.toFixed(1), found.freedom.toFixed(0)];
+    if (beyondChance) return [say.allOff(misfit, freedom)];
+    const isApart = sags.some(({ verdict }) => verdict === 'apart');
+    return [say.sound(misfit, freedom), ...(isApart ? [say.explained] : [])];
+  }
   const name = suspectedName(job, suspect);
   const score = suspect.score.toFixed(1);
   return [
@@ -34,5 +44,6 @@ export function suspectWords(job: JobDocument, found: FoundDocument, units: Unit
     ...(suspect.alike.length === 0
       ? []
       : [say.alike(words.list(suspect.alike.map((each) => suspectedName(job, each))))]),
+    say.notToSetBy,
   ];
 }

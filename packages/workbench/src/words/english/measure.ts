@@ -45,7 +45,7 @@ export const measure = {
       'The friction band is too wide to conclude anything: find the bind first (axle not floated, clamps, bushes, dry bearings).',
     'beyond travel': 'It sags more than there is travel: another mark, or a slip of the pen.',
     'unit of another':
-      'One length is about 25.4 times another: inches typed as millimetres? It was not taken for sound.',
+      'One length is about 25.4 times another: inches typed as millimetres? Mend it first: until then it still counts in what follows.',
     'sides apart':
       'Left and right are apart by more than both ±: compare collars, springs and marks of both sides.',
     'settled once':
@@ -57,7 +57,12 @@ export const measure = {
   figuresWords: 'Each against the one machine that explains all of them best.',
   suspect: 'WHAT DOES NOT FIT',
   sound: (misfit: string, freedom: string) =>
-    `Nothing surprises more than chance does: squares of ${misfit} are left, about ${freedom} are usual.`,
+    `No single reading or figure stands out more than chance allows: squares of ${misfit} are left, about ${freedom} are usual.`,
+  allOff: (misfit: string, freedom: string) =>
+    `Readings and sum do not agree, and no single one is to blame: squares of ${misfit} are left, about ${freedom} are usual. Several are off, or the machine is not as the job has it. Set nothing by what follows.`,
+  explained:
+    'What is apart above comes of figures of the job being off within chance, all at once; the next table tells which.',
+  notToSetBy: 'Set nothing by what follows before that is found.',
   off: (name: string, by: string, score: string) =>
     `Most likely off: ${name}, by ${by} (${score} times its own σ). Look at it before anything else.`,
   offUnnamed: (name: string, score: string) =>
