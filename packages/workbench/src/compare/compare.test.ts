@@ -163,6 +163,23 @@ describe('A comparison', () => {
     expect(countWords(comparison)).toMatch(/^2 fields differ; \d+ fields are alike\.$/);
   });
 
+  test('says of figures that are taken as they stand by how much they differ, and never by more than a ± of 0', () => {
+    const [there, other] = [
+      tourerWith(['machine.limits.gross', q(600, 'kg')]),
+      tourerWith(['machine.limits.gross', q(610, 'kg')]),
+    ];
+    const comparison = compare(asJob(there), asJob(other), 'machine');
+    expect(comparison.rows[0]).toMatchObject({
+      path: 'machine.limits.gross',
+      verdict: 'differs',
+      difference: 10,
+      plusMinus: null,
+    });
+    const [gross] = comparedLines(asJob(there), asJob(other), comparison, '.');
+    expect(gross!.says).toMatch(/^differ by \+10 kg/);
+    expect(gross!.says).not.toMatch(/± 0|more than/);
+  });
+
   test('tells a difference in both units', () => {
     const [there, other] = [tourerWith(), tourerWith(['machine.wheelbase', q(65, 'in', 0.2)])];
     const comparison = compare(asJob(there), asJob(other), 'machine');

@@ -29,10 +29,10 @@ function widthOf(typed: Quantity, { value, unit }: NonNullable<Quantity['plusMin
   return unit === typed.unit ? widthInSI(value, typed) : differenceToSI(value, unit);
 }
 
-/** The usual ± of this very figure: what was worked out in its place has another. */
+/** The usual ± of this very figure: what was worked out in its place has another; what is taken as it stands (a rating, a tank) has none. */
 function usualOf(typed: Quantity, used: UsedFigure | undefined): number | null {
   const isIt = used?.typed?.value === typed.value && used.typed.unit === typed.unit;
-  if (!isIt) return null;
+  if (!isIt || used.halfWidth === 0) return null;
   return typed.unit === 'shock/wheel' ? widthInSI(used.halfWidth, typed) : used.halfWidth;
 }
 
