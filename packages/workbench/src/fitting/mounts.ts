@@ -125,7 +125,8 @@ function isWhole(sleeve: MountSI['sleeve']): boolean {
 
 /** `beyond`: the least itself is too little. */
 function judged(found: Figure, least: number | null, most: number | null, beyond = false): Judged {
-  const width = found.plusMinus ?? 0;
+  // Nobody knows how little is left where nobody knows the ±.
+  const width = found.plusMinus ?? Number.POSITIVE_INFINITY;
   const under = least === null ? Number.POSITIVE_INFINITY : found.value - least;
   const over = most === null ? Number.POSITIVE_INFINITY : most - found.value;
   const nearer = Math.min(under, over);
