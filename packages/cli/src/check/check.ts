@@ -112,6 +112,6 @@ function widthLines(
       width,
       paint,
     ),
-    ...(left === 0 ? [] : [`  and ${left} more, with less effect: --full`]),
+    ...(left === 0 ? [] : wrap(`and ${left} more, with less effect: --full`, width, '  ', '  ')),
   ];
 }

@@ -26,7 +26,9 @@ export function assumedLines(page: Page): readonly string[] {
       const figure = (full ? assumptionWords : shortAssumptionWords)(planned, each, units);
       return wrap([figure, ...effects].join('; '), width, '  ', '  ');
     }),
-    ...(left === 0 ? [] : [`  and ${left} more, with less effect; why each is what it is: --full`]),
+    ...(left === 0
+      ? []
+      : wrap(`and ${left} more, with less effect; why each is what it is: --full`, width, '  ', '  ')),
     ...(widths === 0 ? [] : wrap(words.assumed.plusMinus(widths), width, '  ', '  ')),
     ...narrowing.flatMap((sentence) => wrap(sentence, width, '  ', '  ')),
   ];

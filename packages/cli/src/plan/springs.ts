@@ -30,7 +30,9 @@ export function springLines(page: Page, end: End): readonly string[] {
     ...heading(page, `${end.toUpperCase()} SPRINGS`, `softest first${what}`),
     ...table([nameColumn(page, end), ...loadColumns(page)], springs, page.width, page.paint),
     ...springs.flatMap((spring) => saidLines(page, end, spring)),
-    ...(page.full || springs.length < 2 ? [] : ['  What else speaks for and against each: --full']),
+    ...(page.full || springs.length < 2
+      ? []
+      : wrap('What else speaks for and against each: --full', page.width, '  ', '  ')),
   ];
 }
 

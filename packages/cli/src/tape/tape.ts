@@ -78,7 +78,7 @@ function guideLines(kind: Kind, job: OfJob | null, { width, paint }: Output): re
   const { title, steps, why } = words.tape.guide;
   const name = job === null ? '' : words.tape.guide.taken;
   return [
-    paint(title[kind], 'strong'),
+    ...wrap(title[kind], width).map((line) => paint(line, 'strong')),
     ...steps.flatMap((step) => wrap(`- ${step}`, width, '  ', '  ')),
     '',
     ...table<Row>(
