@@ -84,7 +84,7 @@ async function columns(row: ReturnType<Page['locator']>): Promise<Columns> {
 
 function wantedColumns(cells: readonly PlannedDocument[], units: Units): Columns {
   const all: Required<Columns> = {
-    setting: cells.map(({ set: { setting } }) => (setting === null ? '' : settingNumber(setting.at, units))),
+    setting: cells.map((cell) => settingOf(cell, units)),
     length: cells.map(({ set: { setting, springLength } }) =>
       setting === null || springLength === null ? '' : formatNumber(springLength, 'length', units),
     ),
@@ -101,6 +101,12 @@ function wantedColumns(cells: readonly PlannedDocument[], units: Units): Columns
     ),
   };
   return Object.fromEntries(Object.entries(all).filter(([, texts]) => texts.some((text) => text !== '')));
+}
+
+/** What hands set: the adjuster, or the pressure where that is what answers the load. */
+function settingOf({ set: { setting }, pressure }: PlannedDocument, units: Units): string {
+  if (setting !== null) return settingNumber(setting.at, units);
+  return pressure?.isPlanned ? formatNumber(pressure.set.fullyOut, 'pressure', units) : '';
 }
 
 /** "16.4 to 23.0 mm ± 2.3" out of "Load A, …: 16.4 to 23.0 mm of preload, plus or minus 2.3 mm; in reach: 11.1." */
