@@ -26,6 +26,20 @@ export function oneFile(positionals: readonly string[]): string | Misused {
   return more.length === 0 ? file : { misused: `One job file at a time; found ${positionals.join(', ')}` };
 }
 
+/** The job file and the units of a command that shows one job. */
+export function fileAndUnits({
+  positionals,
+  values,
+}: {
+  readonly positionals: readonly string[];
+  readonly values: { readonly units?: string | undefined };
+}): { readonly name: string; readonly choice: UnitsChoice } | Misused {
+  const name = oneFile(positionals);
+  if (isMisused(name)) return name;
+  const choice = unitsChoice(values.units);
+  return isMisused(choice) ? choice : { name, choice };
+}
+
 export function unitsChoice(text: string | undefined): UnitsChoice | Misused {
   if (text === undefined) return 'typed';
   const found = unitsChoices.find((choice) => choice === text);

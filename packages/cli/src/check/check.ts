@@ -1,18 +1,17 @@
 import { formatUsed } from '@sagwright/workbench/format/format';
 import { type Units, unitsFor } from '@sagwright/workbench/format/units';
-import { type JobPlan, planJob } from '@sagwright/workbench/path';
+import type { JobPlan } from '@sagwright/workbench/path';
 import type { AssumptionDocument } from '@sagwright/workbench/result/document';
 import { resultJson } from '@sagwright/workbench/result/result';
 import { assumptionWords, effectWords } from '@sagwright/workbench/words/assumed';
 import { limitsNotChecked } from '@sagwright/workbench/words/limits';
 import { noteWords } from '@sagwright/workbench/words/notes';
 import { type ExitCode, exitCodes } from '../exit.ts';
-import { harmlessJob } from '../harmlessJob.ts';
-import { readOrReport, report } from '../readOrReport.ts';
+import { plannedOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
 import { table } from '../terminal/table.ts';
 import { harmless, wrap } from '../terminal/text.ts';
-import { argumentsOf, isMisused, type Misused, oneFile, unitsChoice } from '../usage.ts';
+import { argumentsOf, fileAndUnits, isMisused, type Misused } from '../usage.ts';
 
 /** `sagwright check FILE`: what is wrong with a job; or that it can be planned, and what is missing or assumed. */
 export async function check(
@@ -22,17 +21,11 @@ export async function check(
 ): Promise<ExitCode | Misused> {
   const read = argumentsOf(args, { units: { type: 'string' }, full: { type: 'boolean' } });
   if (isMisused(read)) return read;
-  const name = oneFile(read.positionals);
-  if (isMisused(name)) return name;
-  const choice = unitsChoice(read.values.units);
-  if (isMisused(choice)) return choice;
-  const job = await readOrReport(name, errors);
-  if (job === null) return exitCodes.problems;
-  const planned = planJob(harmlessJob(job));
-  if (!planned.ok) {
-    report(name, planned.problems, errors);
-    return exitCodes.problems;
-  }
+  const asked = fileAndUnits(read);
+  if (isMisused(asked)) return asked;
+  const { name, choice } = asked;
+  const planned = await plannedOrReport(name, errors);
+  if (planned === null) return exitCodes.problems;
   const lines = checkLines(name, planned, unitsFor(choice, planned.job, '.'), read.values.full === true, out);
   out.write(`${lines.join('\n')}\n`);
   return exitCodes.planned;

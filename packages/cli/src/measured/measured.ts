@@ -1,11 +1,9 @@
 import { unitsFor } from '@sagwright/workbench/format/units';
 import { isSound, measuredJob } from '@sagwright/workbench/measure/measured';
-import { planJob } from '@sagwright/workbench/path';
 import { type ExitCode, exitCodes } from '../exit.ts';
-import { harmlessJob } from '../harmlessJob.ts';
-import { readOrReport, report } from '../readOrReport.ts';
+import { plannedOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
-import { argumentsOf, isMisused, type Misused, oneFile, unitsChoice } from '../usage.ts';
+import { argumentsOf, fileAndUnits, isMisused, type Misused } from '../usage.ts';
 import { measuredPage } from './measuredPage.ts';
 
 /** `sagwright measured FILE`: what was read, held against the sum; what is off; the machine as readings have it. */
@@ -20,17 +18,11 @@ export async function measured(
     units: { type: 'string' },
   });
   if (isMisused(read)) return read;
-  const name = oneFile(read.positionals);
-  if (isMisused(name)) return name;
-  const choice = unitsChoice(read.values.units);
-  if (isMisused(choice)) return choice;
-  const file = await readOrReport(name, errors);
-  if (file === null) return exitCodes.problems;
-  const planned = planJob(read.values.json ? file : harmlessJob(file));
-  if (!planned.ok) {
-    report(name, planned.problems, errors);
-    return exitCodes.problems;
-  }
+  const asked = fileAndUnits(read);
+  if (isMisused(asked)) return asked;
+  const { name, choice } = asked;
+  const planned = await plannedOrReport(name, errors, read.values.json);
+  if (planned === null) return exitCodes.problems;
   const { document } = measuredJob(planned);
   if (read.values.json) out.write(`${JSON.stringify(document, null, 2)}\n`);
   else

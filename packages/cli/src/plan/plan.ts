@@ -1,12 +1,10 @@
 import { unitsFor } from '@sagwright/workbench/format/units';
-import { planJob } from '@sagwright/workbench/path';
 import type { PlanDocument } from '@sagwright/workbench/result/document';
 import { resultJson } from '@sagwright/workbench/result/result';
 import { type ExitCode, exitCodes } from '../exit.ts';
-import { harmlessJob } from '../harmlessJob.ts';
-import { readOrReport, report } from '../readOrReport.ts';
+import { plannedOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
-import { argumentsOf, isMisused, type Misused, oneFile, unitsChoice } from '../usage.ts';
+import { argumentsOf, fileAndUnits, isMisused, type Misused } from '../usage.ts';
 import { planPage } from './planPage.ts';
 
 /** `sagwright plan FILE`: the plan of a job, for a person or (--json) for a program. */
@@ -21,17 +19,11 @@ export async function plan(
     units: { type: 'string' },
   });
   if (isMisused(read)) return read;
-  const name = oneFile(read.positionals);
-  if (isMisused(name)) return name;
-  const choice = unitsChoice(read.values.units);
-  if (isMisused(choice)) return choice;
-  const job = await readOrReport(name, errors);
-  if (job === null) return exitCodes.problems;
-  const planned = planJob(read.values.json ? job : harmlessJob(job));
-  if (!planned.ok) {
-    report(name, planned.problems, errors);
-    return exitCodes.problems;
-  }
+  const asked = fileAndUnits(read);
+  if (isMisused(asked)) return asked;
+  const { name, choice } = asked;
+  const planned = await plannedOrReport(name, errors, read.values.json);
+  if (planned === null) return exitCodes.problems;
   const result = resultJson(planned);
   out.write(
     read.values.json

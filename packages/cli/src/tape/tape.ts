@@ -3,7 +3,6 @@ import type { Points } from '@sagwright/records/schema/machine';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
 import { formatQuantity } from '@sagwright/workbench/format/format';
 import { type Units, unitsFor } from '@sagwright/workbench/format/units';
-import { planJob } from '@sagwright/workbench/path';
 import { pointTapeOf } from '@sagwright/workbench/result/pointTape';
 import { tapeList } from '@sagwright/workbench/result/tapeList';
 import { words } from '@sagwright/workbench/words/catalogue';
@@ -11,11 +10,11 @@ import { lengthName } from '@sagwright/workbench/words/names';
 import { type ExitCode, exitCodes } from '../exit.ts';
 import { harmlessJob } from '../harmlessJob.ts';
 import { lengthLines, partLines } from '../plan/rearReadings.ts';
-import { readOrReport, report } from '../readOrReport.ts';
+import { planOrReport, readOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
 import { table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
-import { argumentsOf, isMisused, type Misused, oneFile, unitsChoice } from '../usage.ts';
+import { argumentsOf, fileAndUnits, isMisused, type Misused } from '../usage.ts';
 
 type Kind = Points['kind'];
 
@@ -27,10 +26,9 @@ export async function tape(
 ): Promise<ExitCode | Misused> {
   const read = argumentsOf(args, { units: { type: 'string' } });
   if (isMisused(read)) return read;
-  const asked = oneFile(read.positionals);
-  if (isMisused(asked)) return asked;
-  const choice = unitsChoice(read.values.units);
-  if (isMisused(choice)) return choice;
+  const told = fileAndUnits(read);
+  if (isMisused(told)) return told;
+  const { name: asked, choice } = told;
   if (asked === 'direct' || asked === 'linkage') {
     out.write(`${guideLines(asked, null, out).join('\n')}\n`);
     return exitCodes.planned;
@@ -50,11 +48,8 @@ export async function tape(
 
 /** What the job's lengths give, below the guide; or why they give nothing. */
 function foundLines(name: string, job: JobDocument, units: Units, out: Output, errors: Output): ExitCode {
-  const planned = planJob(harmlessJob(job));
-  if (!planned.ok) {
-    report(name, planned.problems, errors);
-    return exitCodes.problems;
-  }
+  const planned = planOrReport(name, harmlessJob(job), errors);
+  if (planned === null) return exitCodes.problems;
   const found = pointTapeOf(planned);
   if (found === null) return exitCodes.planned;
   const page = { planned, units, width: out.width, paint: out.paint };

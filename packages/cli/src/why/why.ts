@@ -1,7 +1,6 @@
 import { type ForkFigure, forkFigureNames, forkFigures, whyFork } from '@sagwright/workbench/fork/whyFork';
 import { unitsFor } from '@sagwright/workbench/format/units';
 import { limitFigureNames, limitFigures, openLimit } from '@sagwright/workbench/limits/whyLimit';
-import { planJob } from '@sagwright/workbench/path';
 import { openStance, stanceNames } from '@sagwright/workbench/stance/whyStance';
 import { figureNames } from '@sagwright/workbench/why/figures';
 import { why as openFigure } from '@sagwright/workbench/why/why';
@@ -10,8 +9,7 @@ import { forkWhy } from '@sagwright/workbench/words/english/fork';
 import { stanceWhy } from '@sagwright/workbench/words/english/stance';
 import { notToBeHadWords, type WhyWords, whyWords } from '@sagwright/workbench/words/why';
 import { type ExitCode, exitCodes } from '../exit.ts';
-import { harmlessJob } from '../harmlessJob.ts';
-import { readOrReport, report } from '../readOrReport.ts';
+import { plannedOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
 import { table } from '../terminal/table.ts';
 import { columnsOf, padTo, wrap } from '../terminal/text.ts';
@@ -51,13 +49,8 @@ export async function why(args: readonly string[], out: Output, errors: Output):
   if (isMisused(end)) return end;
   const share = shareOf(read.values.at);
   if (isMisused(share)) return share;
-  const job = await readOrReport(name, errors);
-  if (job === null) return exitCodes.problems;
-  const planned = planJob(harmlessJob(job));
-  if (!planned.ok) {
-    report(name, planned.problems, errors);
-    return exitCodes.problems;
-  }
+  const planned = await plannedOrReport(name, errors);
+  if (planned === null) return exitCodes.problems;
   const { load = null, spring = null, point = null, of = null } = read.values;
   const units = unitsFor(choice, planned.job, '.');
   const full = read.values.full === true;

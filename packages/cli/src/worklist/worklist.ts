@@ -8,7 +8,7 @@ import { harmlessJob } from '../harmlessJob.ts';
 import { readOrReport } from '../readOrReport.ts';
 import type { Output } from '../terminal/output.ts';
 import { wrap } from '../terminal/text.ts';
-import { argumentsOf, isMisused, type Misused, oneFile, unitsChoice } from '../usage.ts';
+import { argumentsOf, fileAndUnits, isMisused, type Misused } from '../usage.ts';
 import { workListPage } from './workListPage.ts';
 
 /** `sagwright worklist FILE`: what hands do to fit what the job tells of, in which order, and what is left of it. */
@@ -23,10 +23,9 @@ export async function worklist(
     units: { type: 'string' },
   });
   if (isMisused(read)) return read;
-  const name = oneFile(read.positionals);
-  if (isMisused(name)) return name;
-  const choice = unitsChoice(read.values.units);
-  if (isMisused(choice)) return choice;
+  const asked = fileAndUnits(read);
+  if (isMisused(asked)) return asked;
+  const { name, choice } = asked;
   const file = await readOrReport(name, errors);
   if (file === null) return exitCodes.problems;
   const job = read.values.json ? file : harmlessJob(file);
