@@ -1,6 +1,6 @@
 import type { FirstMoments } from '../masses/pointMass.ts';
 import type { EndQuestion, LoadCaseSI, PlanQuestion, SpringChoiceSI } from '../plan/question.ts';
-import type { MachineSI } from '../statics/machine.ts';
+import type { EndSI, MachineSI } from '../statics/machine.ts';
 import { parameter, parametersOf, setParameter } from '../statics/parameters.ts';
 import { type EndName, prepare, refresh } from '../statics/prepared.ts';
 import type { UncertainInput } from '../uncertainty/inputs.ts';
@@ -16,9 +16,10 @@ import type { Inquiry } from './readings.ts';
 export function corrected(question: PlanQuestion, inquiry: Inquiry, estimate: Estimate): PlanQuestion {
   const changes = changesOf(inquiry, estimate);
   const { chosen } = question;
+  const machine = machineMoved(question.machine, question.inputs, changes);
   return {
     ...question,
-    machine: machineMoved(question.machine, question.inputs, changes),
+    machine,
     inputs: tied(question.inputs, changes),
     ...(chosen !== undefined && {
       chosen: {
@@ -27,8 +28,8 @@ export function corrected(question: PlanQuestion, inquiry: Inquiry, estimate: Es
       },
     }),
     loadCases: question.loadCases.map((loadCase) => loadMoved(loadCase, changes)),
-    rear: endMoved(question, 'rear', changes),
-    front: endMoved(question, 'front', changes),
+    rear: endMoved(question, machine, 'rear', changes),
+    front: endMoved(question, machine, 'front', changes),
   };
 }
 
@@ -97,10 +98,11 @@ function momentsMoved(load: FirstMoments, inputs: readonly UncertainInput[], cha
   return { mass: moved('mass'), momentX: moved('momentX'), momentHeight: moved('momentHeight') };
 }
 
-function endMoved(question: PlanQuestion, name: EndName, changes: Changes): EndQuestion {
+/** moved  the machine as readings have it */
+function endMoved(question: PlanQuestion, moved: MachineSI, name: EndName, changes: Changes): EndQuestion {
   const end = question[name];
   const choices = end.choices.map((choice) => choiceMoved(question.machine, name, choice, changes));
-  return { ...end, choices, found: foundMoved(question, name, choices, changes) };
+  return { ...end, choices, found: foundMoved(end.found, moved[name], choices) };
 }
 
 /** A spring is the same on every strut: what moves it on the first moves it. */
@@ -119,14 +121,11 @@ function choiceMoved(
 
 /** Where the adjusters stood: what the corrected preload of each strut is more than the fitted spring has at position 0. */
 function foundMoved(
-  question: PlanQuestion,
-  name: EndName,
+  found: readonly number[] | null,
+  { struts }: EndSI,
   choices: readonly SpringChoiceSI[],
-  changes: Changes,
 ): readonly number[] | null {
-  const { machine, inputs, [name]: end } = question;
   const fitted = choices.find((choice) => choice.fitted);
-  if (end.found === null || fitted === undefined) return end.found;
-  const { struts } = machineMoved(machine, inputs, changes)[name];
-  return end.found.map((_, i) => struts[i]!.preload - fitted.preloadAtZero);
+  if (found === null || fitted === undefined) return found;
+  return found.map((_, i) => struts[i]!.preload - fitted.preloadAtZero);
 }

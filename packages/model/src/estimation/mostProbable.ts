@@ -1,4 +1,5 @@
 import { backward, cholesky, forward } from '../numerics/cholesky.ts';
+import { dot } from '../numerics/dot.ts';
 import { leastSquares } from '../numerics/leastSquares.ts';
 import { type Evidence, weighed } from './evidence.ts';
 
@@ -228,10 +229,4 @@ export function seenAs(lens: Lens, change: readonly number[]): readonly number[]
 
 function columnOf(rows: readonly (readonly number[])[], j: number): readonly number[] {
   return rows.map((row) => row[j]!);
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += a[i]! * b[i]!;
-  return sum;
 }

@@ -54,6 +54,8 @@ export interface Inquiry {
   readonly marks: readonly string[];
   readonly predict: Predict;
   readonly start: Unknowns;
+  /** What the machine shows if it is as it is thought to be, but for the marks. */
+  readonly asThought: Predicted;
 }
 
 /**
@@ -81,10 +83,10 @@ export function inquiryOf(stood: readonly StoodSI[], readings: readonly ReadingS
       return rows.includes(null) ? null : withMarks(readings, rows as readonly Row[], marks, free);
     });
   const known = inputs.map(() => 0);
-  const first = predict({ known, free: marks.map(() => 0) });
-  if (first === null) return null;
-  const start = { known, free: marks.map((mark) => markFrom(readings, first, mark)) };
-  return { readings, inputs, marks, predict, start };
+  const asThought = predict({ known, free: marks.map(() => 0) });
+  if (asThought === null) return null;
+  const start = { known, free: marks.map((mark) => markFrom(readings, asThought, mark)) };
+  return { readings, inputs, marks, predict, start, asThought };
 }
 
 /** Where a mark is if the machine is as it is thought to be: on average over its readings. */

@@ -1,5 +1,5 @@
-import type { Estimate } from './mostProbable.ts';
-import { seenAs } from './mostProbable.ts';
+import { dot } from '../numerics/dot.ts';
+import { type Estimate, seenAs } from './mostProbable.ts';
 
 /**
  * A way in which one thing could be off: readings shifted, or what was known, each by so many of its own deviations for one
@@ -62,8 +62,4 @@ function rowsMoved({ rows, weights }: Estimate['lens'], { readings, known }: Fau
     for (let i = 0; i < rows.length; i += 1) moved[i] = moved[i]! + rows[i]![j]! * shift;
   }
   return moved;
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, each, i) => sum + each * b[i]!, 0);
 }

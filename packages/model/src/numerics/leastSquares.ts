@@ -1,3 +1,5 @@
+import { dot } from './dot.ts';
+
 /** A linear least squares problem solved: the least Σ (b − A x)², and how x follows b. */
 export interface LeastSquares {
   readonly x: readonly number[];
@@ -69,8 +71,4 @@ function backSubstituted(
     for (let j = 0; j < row.length; j += 1) row[j] = row[j]! / r[i]![i]!;
   }
   return scaled.map((row, i) => row.map((each) => each / lengths[i]!));
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, each, i) => sum + each * b[i]!, 0);
 }
