@@ -48,6 +48,11 @@ export function readingsOf(desk: Desk): readonly ReadingSI[] {
   });
 }
 
+/** What dimension a reading has. */
+export function readDimension({ of }: ReadingSI): 'length' | 'mass' {
+  return of.kind === 'scale' ? 'mass' : 'length';
+}
+
 function taken(
   { take }: Desk,
   id: string,

@@ -2,10 +2,12 @@ import { isBeyondChance } from '@sagwright/model/estimation/chance';
 import type { Estimate } from '@sagwright/model/estimation/mostProbable';
 import type { Inquiry } from '@sagwright/model/estimation/readings';
 import { type Fault, likeness, suspectsOf } from '@sagwright/model/estimation/suspects';
+import { varianceOf } from '@sagwright/model/estimation/variance';
 import type { PlanCell, Planned } from '@sagwright/model/plan/answer';
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import type { UsedFigure } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
+import { readDimension } from './asRead.ts';
 import type {
   CollarFound,
   Doubted,
@@ -70,12 +72,7 @@ function suspectOf(figures: Figures, inquiry: Inquiry, estimate: Estimate): Susp
   const unit = reading?.evidence.deviation ?? -inputs.find(({ name }) => name === fault.name)!.deviation;
   return {
     ...suspected(inquiry, fault),
-    dimension:
-      reading === undefined
-        ? (figures(fault.name)?.dimension ?? null)
-        : reading.of.kind === 'scale'
-          ? 'mass'
-          : 'length',
+    dimension: reading === undefined ? (figures(fault.name)?.dimension ?? null) : readDimension(reading),
     off: { value: size * unit, plusMinus: halfWidthOf(deviation * Math.abs(unit)) },
     score: Math.abs(score),
     alike: faults
@@ -89,16 +86,13 @@ function suspected({ readings }: Inquiry, { name }: Fault): Suspected {
 }
 
 /** Inputs that readings moved or narrowed; those that no figure of the job stands for (axes of a fit) are left to the sum. */
-function inputsFound(
-  figures: Figures,
-  { inputs }: Inquiry,
-  { unknowns, ties }: Estimate,
-): readonly InputFound[] {
+function inputsFound(figures: Figures, { inputs }: Inquiry, estimate: Estimate): readonly InputFound[] {
   const found = inputs.flatMap(({ name, deviation }, j): InputFound[] => {
     const figure = figures(name);
     if (figure === undefined) return [];
-    const moved = unknowns.known[j]!;
-    const left = Math.sqrt(Math.max(0, 1 - ties.reduce((sum, row) => sum + row[j]! ** 2, 0)));
+    const moved = estimate.unknowns.known[j]!;
+    const itself = inputs.map((_, k) => (k === j ? 1 : 0));
+    const left = Math.sqrt(Math.max(0, varianceOf(estimate, itself)));
     if (Math.abs(moved) < MOVED && left > NARROWED) return [];
     const { value, dimension } = figure;
     const plusMinus = halfWidthOf(deviation);

@@ -1,11 +1,12 @@
 import { corrected } from '@sagwright/model/estimation/corrected';
-import { type Estimate, mostProbable } from '@sagwright/model/estimation/mostProbable';
+import type { Evidence } from '@sagwright/model/estimation/evidence';
+import { type EstimateAnswer, mostProbable } from '@sagwright/model/estimation/mostProbable';
 import { type Inquiry, inquiryOf, type ReadingSI, type StoodSI } from '@sagwright/model/estimation/readings';
 import { halfWidthOf } from '@sagwright/model/uncertainty/spread';
 import { type Desk, inOrder } from '../inputs/desk.ts';
 import { takeFrom } from '../inputs/take.ts';
 import { type JobPlan, planInputs } from '../path.ts';
-import { readingsOf } from './asRead.ts';
+import { readDimension, readingsOf } from './asRead.ts';
 import {
   type FaultCode,
   type FigureRead,
@@ -30,12 +31,11 @@ export function measuredJob(planned: JobPlan): Measured {
   const desk: Desk = { job, take: takeFrom(), tape: null, places: null, problems: [], notes: [] };
   const readings = readingsOf(desk);
   const inquiry = readings.length === 0 ? null : inquiryOf(stoodIn(desk, planned), readings);
-  const estimate = inquiry === null ? null : estimateOf(inquiry);
-  const found = estimate === null || typeof estimate === 'string' ? null : estimate;
-  const after =
-    inquiry === null || found === null
-      ? null
-      : planInputs(job, { ...inputs, question: corrected(inputs.question, inquiry, found) });
+  const answer = inquiry === null ? null : mostProbable(evidenceOf(inquiry), inquiry.predict, inquiry.start);
+  const estimate = answer?.kind === 'estimate' ? answer.estimate : null;
+  const question =
+    inquiry === null || estimate === null ? null : corrected(inputs.question, inquiry, estimate);
+  const after = question === null ? null : planInputs(job, { ...inputs, question });
   const figures = (path: string) => inputs.figures.get(path) ?? desk.take.figures.get(path);
   return {
     corrected: after,
@@ -43,13 +43,13 @@ export function measuredJob(planned: JobPlan): Measured {
       format: measuredFormat,
       version: measuredVersion,
       job: { name: job.name, machine: job.machine.name },
-      sags: sagsOf(job, inputs.question.machine, readings, inquiry?.predict(inquiry.start) ?? null),
-      figures: readings.map((reading, i) => figureOf(reading, found?.predicted.figures[i] ?? null)),
+      sags: sagsOf(job, inputs.question.machine, readings, inquiry?.asThought ?? null),
+      figures: readings.map((reading, i) => figureOf(reading, estimate?.predicted.figures[i] ?? null)),
       found:
-        inquiry === null || found === null || after === null
+        inquiry === null || estimate === null || after === null
           ? null
-          : foundDocument(planned, after, figures, inquiry, found),
-      trouble: troubleOf(readings, inquiry, estimate),
+          : foundDocument(planned, after, figures, inquiry, estimate),
+      trouble: troubleOf(readings, answer),
     },
   };
 }
@@ -73,30 +73,20 @@ function stoodIn(desk: Desk, { inputs: { question } }: JobPlan): readonly StoodS
   return [...new Map(stood.map((each) => [each.id, each])).values()];
 }
 
-function estimateOf(inquiry: Inquiry): Estimate | 'not told' | 'not found' {
-  const answer = mostProbable(
-    inquiry.readings.map(({ evidence }) => evidence),
-    inquiry.predict,
-    inquiry.start,
-  );
-  return answer.kind === 'estimate' ? answer.estimate : answer.kind;
+function evidenceOf({ readings }: Inquiry): readonly Evidence[] {
+  return readings.map(({ evidence }) => evidence);
 }
 
-function troubleOf(
-  readings: readonly ReadingSI[],
-  inquiry: Inquiry | null,
-  estimate: Estimate | 'not told' | 'not found' | null,
-): Trouble | null {
-  if (readings.length === 0) return 'nothing read';
-  if (inquiry === null) return 'no rest';
-  return typeof estimate === 'string' ? estimate : null;
+function troubleOf(readings: readonly ReadingSI[], answer: EstimateAnswer | null): Trouble | null {
+  if (answer === null) return readings.length === 0 ? 'nothing read' : 'no rest';
+  return answer.kind === 'estimate' ? null : answer.kind;
 }
 
-function figureOf({ id, of, evidence }: ReadingSI, found: number | null): FigureRead {
-  const { value, deviation } = evidence;
+function figureOf(reading: ReadingSI, found: number | null): FigureRead {
+  const { value, deviation } = reading.evidence;
   return {
-    id,
-    dimension: of.kind === 'scale' ? 'mass' : 'length',
+    id: reading.id,
+    dimension: readDimension(reading),
     read: { value, plusMinus: halfWidthOf(deviation) },
     found,
     miss: found === null ? null : (value - found) / deviation,

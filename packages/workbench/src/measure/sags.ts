@@ -66,15 +66,21 @@ type Parts = readonly (readonly [number, number])[];
 
 /** sag = hanging − mean of what settled; null where nothing settled, or these marks were never read hanging. */
 function sagParts(readings: readonly ReadingSI[], id: string, mark: string): Parts | null {
-  const at = (field: string): number => readings.findIndex((each) => each.id === `${id}.${field}`);
-  const own = at('hanging');
+  const own = placeOf(readings, id, 'hanging');
   const hanging =
     own >= 0
       ? own
       : readings.findIndex(({ of }) => of.kind === 'length' && of.came === 'hanging' && of.mark === mark);
-  const settled = [at('afterPush'), at('afterLift')].filter((i) => i >= 0);
+  const settled = [placeOf(readings, id, 'afterPush'), placeOf(readings, id, 'afterLift')].filter(
+    (i) => i >= 0,
+  );
   if (hanging < 0 || settled.length === 0) return null;
   return [[hanging, 1], ...settled.map((i) => [i, -1 / settled.length] as const)];
+}
+
+/** Where a length of a reading stands among all that was read; −1 where it was not. */
+function placeOf(readings: readonly ReadingSI[], id: string, field: string): number {
+  return readings.findIndex((each) => each.id === `${id}.${field}`);
 }
 
 function readSum(readings: readonly ReadingSI[], parts: Parts): Doubted {
@@ -97,8 +103,7 @@ function expectedSum({ figures, byKnown }: Predicted, parts: Parts): Doubted {
 }
 
 function bandOf(readings: readonly ReadingSI[], id: string): Doubted | null {
-  const at = (field: string): number => readings.findIndex((each) => each.id === `${id}.${field}`);
-  const [pushed, lifted] = [at('afterPush'), at('afterLift')];
+  const [pushed, lifted] = [placeOf(readings, id, 'afterPush'), placeOf(readings, id, 'afterLift')];
   return pushed < 0 || lifted < 0
     ? null
     : readSum(readings, [
