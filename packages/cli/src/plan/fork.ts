@@ -3,7 +3,7 @@ import { format, formatFigureNumber, formatNumber, unitOf } from '@sagwright/wor
 import { rubberSentences } from '@sagwright/workbench/rubber/words';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { forkSentences } from '@sagwright/workbench/words/fork';
-import { type Column, table } from '../terminal/table.ts';
+import { type Column, right, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, type Page } from './page.ts';
 
@@ -44,8 +44,4 @@ function columnsOf({ units }: Page, fork: ForkDocument): readonly Column<ForkSte
     right(['in all', force], ({ whole }) => formatFigureNumber(whole, 'force', units)),
   ];
   return columns.filter(({ cell }) => fork.along.some((row) => cell(row) !== ''));
-}
-
-function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
-  return { head, align: 'right', cell };
 }

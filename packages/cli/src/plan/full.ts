@@ -14,7 +14,7 @@ import { limitWords } from '@sagwright/workbench/words/limits';
 import { shortReachWords } from '@sagwright/workbench/words/reach';
 import { adjusterName, settingNumber, settingUnit } from '@sagwright/workbench/words/settings';
 import { rateWords } from '@sagwright/workbench/words/suggestion';
-import { type Column, table } from '../terminal/table.ts';
+import { type Column, right, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { type End, ends, heading, inView, letterOf, nameOf, type Page, plannedCell } from './page.ts';
 import { bandWords, noseWords, sagWords } from './sags.ts';
@@ -185,8 +185,4 @@ function turnLines(page: Page, end: End, spring: SpringDocument, rows: readonly 
     }),
   );
   return [...table([first, ...to], rows, page.width, page.paint), ''];
-}
-
-function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
-  return { head, align: 'right', cell };
 }

@@ -2,7 +2,7 @@ import { formatFigureNumber, formatNumber, unitOf } from '@sagwright/workbench/f
 import type { RearRestDocument, TravelDocument } from '@sagwright/workbench/result/rearMotionDocument';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { rearMotionSentences } from '@sagwright/workbench/words/rearMotion';
-import { type Column, fitsIn, table } from '../terminal/table.ts';
+import { type Column, fitsIn, right, table } from '../terminal/table.ts';
 import { wrap } from '../terminal/text.ts';
 import { heading, nameOf, type Page } from './page.ts';
 import { readingLines } from './rearReadings.ts';
@@ -101,8 +101,4 @@ function stepLines({ units, width, paint }: Page, along: readonly TravelDocument
   ];
   const known = columns.filter(({ cell }) => along.some((row) => cell(row) !== ''));
   return table(known, along, width, paint);
-}
-
-function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
-  return { head, align: 'right', cell };
 }

@@ -6,7 +6,7 @@ import type {
 } from '@sagwright/workbench/result/rearMotionDocument';
 import { words } from '@sagwright/workbench/words/catalogue';
 import { readingName } from '@sagwright/workbench/words/names';
-import { type Column, table } from '../terminal/table.ts';
+import { type Column, right, table } from '../terminal/table.ts';
 import type { Page } from './page.ts';
 
 /** What the hard points came of, and what was known before them: each reading against the points. */
@@ -60,8 +60,4 @@ function surveyLines({ units, width, paint }: Page, rows: readonly EarlierRowDoc
     { head: ['', ''], align: 'left', cell: ({ verdict }) => words.rearMotion.verdicts[verdict] },
   ];
   return table(columns, rows, width, paint);
-}
-
-function right<R>(head: readonly [string, string], cell: (row: R) => string): Column<R> {
-  return { head, align: 'right', cell };
 }

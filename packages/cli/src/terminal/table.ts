@@ -9,6 +9,11 @@ export interface Column<Row> {
   readonly look?: (row: Row) => Look | null;
 }
 
+/** A column of figures: to the right, as it is. */
+export function right<Row>(head: Column<Row>['head'], cell: Column<Row>['cell']): Column<Row> {
+  return { head, align: 'right', cell };
+}
+
 const GAP = 2;
 const INDENT = 2;
 const NAME_AT_LEAST = 12;
