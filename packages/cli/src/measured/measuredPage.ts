@@ -15,7 +15,7 @@ import { measure as say } from '@sagwright/workbench/words/english/measure';
 import { fieldName, loadName, springName } from '@sagwright/workbench/words/names';
 import type { Output } from '../terminal/output.ts';
 import { table } from '../terminal/table.ts';
-import { wrap } from '../terminal/text.ts';
+import { pageOf, wrap } from '../terminal/text.ts';
 
 interface Page extends Pick<Output, 'width' | 'paint'> {
   readonly planned: JobPlan;
@@ -35,7 +35,7 @@ export function measuredPage(
 ): string {
   const page: Page = { planned, units, width, paint };
   const { found, trouble, sags } = document;
-  const sections: readonly (readonly string[])[] = [
+  return pageOf([
     [
       ...wrap(document.job.name, width).map((line) => paint(line, 'strong')),
       ...wrap(document.job.machine, width),
@@ -55,11 +55,7 @@ export function measuredPage(
         ],
     found === null ? [] : inputLines(page, found.inputs, full),
     found === null || found.collars.length === 0 ? [] : collarLines(page, found),
-  ];
-  return `${sections
-    .filter((lines) => lines.length > 0)
-    .map((lines) => lines.join('\n'))
-    .join('\n\n')}\n`;
+  ]);
 }
 
 function sagLines(page: Page, sags: readonly SagRead[]): readonly string[] {

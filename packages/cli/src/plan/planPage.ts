@@ -1,4 +1,4 @@
-import { wrap } from '../terminal/text.ts';
+import { pageOf, wrap } from '../terminal/text.ts';
 import { assumedLines, cautionLines, noteLines } from './assumed.ts';
 import { forkLines } from './fork.ts';
 import { cellLines, limitLines } from './full.ts';
@@ -15,7 +15,7 @@ import { stanceLines } from './stance.ts';
 
 /** The plan as a person reads it beside the machine: what must not be, what hands do, where it rests, why, and what was assumed. */
 export function planPage(page: Page): string {
-  const sections: readonly (readonly string[])[] = [
+  return pageOf([
     titleLines(page),
     refusalLines(page),
     loadLines(page),
@@ -33,9 +33,7 @@ export function planPage(page: Page): string {
     assumedLines(page),
     noteLines(page),
     cautionLines(page),
-  ];
-  const blocks = sections.filter((lines) => lines.length > 0).map((lines) => lines.join('\n').trimEnd());
-  return `${blocks.join('\n\n')}\n`;
+  ]);
 }
 
 function titleLines({ result, width, paint }: Page): readonly string[] {

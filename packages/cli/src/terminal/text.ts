@@ -49,3 +49,9 @@ export function wrap(text: string, width: number, indent = '', hanging = ''): re
   }
   return [...lines, line];
 }
+
+/** Sections of lines with an empty line between them; one without lines is left out. */
+export function pageOf(sections: readonly (readonly string[])[]): string {
+  const blocks = sections.filter((lines) => lines.length > 0).map((lines) => lines.join('\n').trimEnd());
+  return `${blocks.join('\n\n')}\n`;
+}

@@ -10,7 +10,7 @@ import {
 } from '@sagwright/workbench/words/fitting';
 import type { Output } from '../terminal/output.ts';
 import type { Look } from '../terminal/paint.ts';
-import { padTo, wrap } from '../terminal/text.ts';
+import { padTo, pageOf, wrap } from '../terminal/text.ts';
 
 type Screen = Pick<Output, 'width' | 'paint'>;
 
@@ -23,7 +23,7 @@ export function workListPage(
 ): string {
   const words = workListWords(work, units);
   const { paint, width } = screen;
-  const sections: readonly (readonly string[])[] = [
+  return pageOf([
     [
       ...wrap(job.name, width).map((line) => paint(line, 'strong')),
       ...wrap(words.unit === null ? job.machine : `${job.machine}. ${words.unit}.`, width),
@@ -41,11 +41,7 @@ export function workListPage(
     headLines(work, screen),
     ...words.phases.flatMap((phase) => phaseLines(phase, screen)),
     wrap(words.source, width),
-  ];
-  return `${sections
-    .filter((lines) => lines.length > 0)
-    .map((lines) => lines.join('\n'))
-    .join('\n\n')}\n`;
+  ]);
 }
 
 function texts(notes: WorkListWords['undo']): readonly string[] {
