@@ -1,5 +1,6 @@
 import { type FieldPath, type Problem, problem } from '../problem.ts';
 import type { Setting } from '../schema/adjusters.ts';
+import { adjusterAt } from '../schema/machine.ts';
 import type { SagReading } from '../schema/readings.ts';
 import type { JobDocument } from '../schema.ts';
 import { noSuch } from './references.ts';
@@ -43,7 +44,7 @@ function* adjustersProblems(
     yield problem(path, 'single' in found ? 'sidesOfOneShock' : 'oneSideOfTwo');
     return;
   }
-  const adjuster = end === 'rear' ? machine.rear.shock.adjuster : machine.front.fork?.adjuster;
+  const adjuster = adjusterAt(machine, end);
   for (const [side, at] of Object.entries(adjusters) as [string, Setting][])
     yield* settingProblems(at, adjuster ?? { kind: 'none' }, [...path, side]);
 }

@@ -1,5 +1,6 @@
 import { type FieldPath, type Problem, problem } from '../problem.ts';
 import type { Adjuster, Setting } from '../schema/adjusters.ts';
+import { adjusterAt } from '../schema/machine.ts';
 import type { End } from '../schema/names.ts';
 import type { EndSetting, Side } from '../schema/setups.ts';
 import type { JobDocument } from '../schema.ts';
@@ -25,8 +26,7 @@ function* countProblems(rear: EndSetting, path: FieldPath, count: 1 | 2): Genera
 }
 
 function* endProblems(setting: EndSetting, end: End, path: FieldPath, job: JobDocument): Generator<Problem> {
-  const { rear, front } = job.machine;
-  const adjuster = end === 'rear' ? rear.shock.adjuster : front.fork?.adjuster;
+  const adjuster = adjusterAt(job.machine, end);
   for (const [name, { spring, at }] of Object.entries(setting) as [string, Side][]) {
     yield* springProblems(spring, end, [...path, name, 'spring'], job);
     yield* settingProblems(at, adjuster ?? { kind: 'none' }, [...path, name, 'at']);

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import type { Adjuster } from './adjusters.ts';
 import { descriptions } from './descriptions.ts';
 import { drive } from './drive.ts';
 import { fork } from './fork.ts';
@@ -6,7 +7,7 @@ import { frontTravel } from './frontTravel.ts';
 import { directPoints, linkagePoints } from './hardPoints.ts';
 import type { Immutable } from './immutable.ts';
 import { capacityRow, clearances, knobs, speedSymbol, standLean, tyreState } from './limits.ts';
-import { id, members, name, order } from './names.ts';
+import { type End, id, members, name, order } from './names.ts';
 import { point, quantities } from './quantity.ts';
 import { beam, raised, stancePoints, tyreSize } from './stance.ts';
 import { shock } from './struts.ts';
@@ -160,3 +161,8 @@ export type UnsprungParts = Immutable<z.infer<typeof unsprungParts>>;
 export type Front = Immutable<z.infer<typeof front>>;
 export type Place = Immutable<z.infer<typeof place>>;
 export type Machine = Immutable<z.infer<typeof machine>>;
+
+/** What sets the preload at an end, as the job describes it; undefined where nobody said. */
+export function adjusterAt(of: Machine, at: End): Adjuster | undefined {
+  return at === 'rear' ? of.rear.shock.adjuster : of.front.fork?.adjuster;
+}

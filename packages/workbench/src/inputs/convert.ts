@@ -1,4 +1,5 @@
 import type { JobDocument } from '@sagwright/records/schema';
+import { adjusterAt } from '@sagwright/records/schema/machine';
 import { type Desk, inOrder } from './desk.ts';
 import { type ChoiceFigures, choiceFigures } from './ends.ts';
 import { type LoadFigures, loadFigures } from './loads.ts';
@@ -26,12 +27,12 @@ export function partName({ of, id }: Pick<Part, 'of' | 'id'>): string {
 
 /** The parts of a job: the machine, each load, and each spring that could be fitted to an end found with settings. */
 export function partsOf(job: JobDocument): readonly Part[] {
-  const { rear, front } = job.machine;
+  const { rear } = job.machine;
   const { asFound } = job.setups;
   const choices = inOrder(job.springs).flatMap(([id, { end }]): Part[] => {
     const setting = asFound[end];
     if (setting === undefined) return [];
-    const adjuster = end === 'rear' ? rear.shock.adjuster : front.fork?.adjuster;
+    const adjuster = adjusterAt(job.machine, end);
     const count = end === 'rear' ? rear.shock.count : 2;
     return [{ of: 'choices', id, convert: (desk) => choiceFigures(desk, end, count, adjuster, setting, id) }];
   });

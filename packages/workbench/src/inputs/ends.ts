@@ -3,7 +3,7 @@ import type { Adjuster } from '@sagwright/records/schema/adjusters';
 import type { EndSetting, Side } from '@sagwright/records/schema/setups';
 import { adjusterPath, lengthAtZero, positionOf, touchPosition } from './adjusters.ts';
 import { type Desk, note } from './desk.ts';
-import { sidesOf } from './sides.ts';
+import { type OfStrut, sidesOf } from './sides.ts';
 import { stackedLength } from './springStack.ts';
 import { freeLengthOf, solidLengthOf, springOf } from './springs.ts';
 
@@ -72,7 +72,7 @@ export function choiceFigures(
 function asFound(
   desk: Desk,
   end: 'rear' | 'front',
-  sides: ReturnType<typeof sidesOf>,
+  sides: readonly OfStrut<Side>[],
   adjuster: Adjuster | undefined,
 ): {
   readonly positions: readonly (number | null)[];

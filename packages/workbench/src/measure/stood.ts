@@ -4,12 +4,13 @@ import type { PlanQuestion, SpringChoiceSI } from '@sagwright/model/plan/questio
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
 import { mergeInputs } from '@sagwright/model/uncertainty/merge';
 import type { Setting } from '@sagwright/records/schema/adjusters';
+import { adjusterAt } from '@sagwright/records/schema/machine';
 import type { JobReading, ReadAdjusters, SagReading } from '@sagwright/records/schema/readings';
 import { positionOf } from '../inputs/adjusters.ts';
 import { type Part, partName } from '../inputs/convert.ts';
 import type { Desk } from '../inputs/desk.ts';
 import { inputsBelow, movesByPart } from '../inputs/moves.ts';
-import { type Strut, sidesOf } from '../inputs/sides.ts';
+import { sidesOf } from '../inputs/sides.ts';
 
 /** What the machine alone is called among the ways in which it stood. */
 const ALONE = 'alone';
@@ -43,13 +44,13 @@ function withAdjusters(
 ): StoodSI {
   const count = stood.machine[end].struts.length;
   const springs = sidesOf(desk.job.setups.asFound[end]!, count).map(({ side }) => side.spring);
-  const settings = settingsOf(adjusters, count);
+  const settings = sidesOf(adjusters, count);
   const part: Part = {
     of: 'choices',
     id,
     convert: (taken) => ({
-      struts: settings.map(({ at, side }) => ({
-        preload: squeezedBy(taken, `readings.${id}.adjusters.${side}`, end, at),
+      struts: settings.map(({ side, path }) => ({
+        preload: squeezedBy(taken, `readings.${id}.adjusters.${path}`, end, side),
       })),
     }),
   };
@@ -58,7 +59,7 @@ function withAdjusters(
   const own = struts.map(({ preload }, i): { preload: number; inputs: readonly UncertainInput[] } => {
     const choice = question[end].choices.find((each) => each.id === springs[i]);
     const strut = `${end}.struts.${i}.`;
-    const isWhole = settings[i]!.at.preload !== undefined;
+    const isWhole = settings[i]!.side.preload !== undefined;
     return {
       preload: isWhole ? preload : preload + (choice?.preloadAtZero ?? 0),
       inputs: [
@@ -83,8 +84,7 @@ function withAdjusters(
 /** How much an adjuster squeezes the spring [m]: from its loosest end, or in all where the preload itself was read. */
 function squeezedBy(desk: Desk, path: string, end: SagReading['end'], at: Setting): number {
   if (at.preload !== undefined) return desk.take.known(`${path}.preload`, at.preload, 'collar');
-  const { rear, front } = desk.job.machine;
-  const adjuster = end === 'rear' ? rear.shock.adjuster : front.fork?.adjuster;
+  const adjuster = adjusterAt(desk.job.machine, end);
   // Coherence saw to it that the setting is told in the adjuster's own terms.
   return positionOf(desk, end, path, adjuster, at)!;
 }
@@ -95,17 +95,4 @@ function ofStrut(choice: SpringChoiceSI | undefined, prefix: string): readonly U
     ...input,
     moves: input.moves.filter(({ parameter }) => parameter.startsWith(prefix)),
   }));
-}
-
-function settingsOf(
-  adjusters: ReadAdjusters,
-  count: number,
-): readonly { readonly at: Setting; readonly side: Strut }[] {
-  if ('single' in adjusters) return [{ at: adjusters.single, side: 'single' }];
-  if ('both' in adjusters)
-    return Array.from({ length: count }, () => ({ at: adjusters.both, side: 'both' as const }));
-  return [
-    { at: adjusters.left, side: 'left' },
-    { at: adjusters.right, side: 'right' },
-  ];
 }

@@ -1,6 +1,7 @@
 import { type AdjusterSetting, rangeOf, turnsBetween } from '@sagwright/model/plan/adjuster';
 import type { SpringPlan } from '@sagwright/model/plan/answer';
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
+import { adjusterAt } from '@sagwright/records/schema/machine';
 import { siOf } from '@sagwright/records/schema/quantity';
 import type { EndSetting } from '@sagwright/records/schema/setups';
 import { quarter } from '../format/turns.ts';
@@ -11,8 +12,7 @@ import type { End } from './inView.ts';
 
 /** The adjuster of an end as the job describes it. */
 export function adjusterOf(planned: JobPlan, end: End): Adjuster | undefined {
-  const { rear, front } = planned.job.machine;
-  return end === 'rear' ? rear.shock.adjuster : front.fork?.adjuster;
+  return adjusterAt(planned.job.machine, end);
 }
 
 /** Where an adjuster is set for one load, and how it gets there from as found and from the other loads' settings. */
