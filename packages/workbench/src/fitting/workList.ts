@@ -5,7 +5,7 @@ import type { Fastening } from '@sagwright/records/schema/fastenings';
 import type { DoneRecord, RearFitting, Tool, Torque } from '@sagwright/records/schema/fitting';
 import type { Machine } from '@sagwright/records/schema/machine';
 import { type Quantity, siOf } from '@sagwright/records/schema/quantity';
-import { type Desk, inOrder } from '../inputs/desk.ts';
+import { type Desk, deskOf, inOrder } from '../inputs/desk.ts';
 import { takeFrom } from '../inputs/take.ts';
 import {
   type AsTyped,
@@ -65,7 +65,7 @@ function stopsOf({ kind, mount }: BareStep, unfit: readonly FittedPart[]): reado
 }
 
 function rearWork(job: JobDocument, fitting: RearFitting, more: readonly string[]): RearWorkDocument {
-  const desk: Desk = { job, take: takeFrom(), tape: null, places: null, problems: [], notes: [] };
+  const desk = deskOf(job, takeFrom());
   const bare = rearSteps(fittingOptions(job, fitting));
   const byId = new Map(bare.map((step) => [step.id, step] as const));
   const noted = fitting.done ?? {};

@@ -10,9 +10,9 @@ import { strutAt } from '@sagwright/model/statics/endAt';
 import { FRONT_TRAVEL } from '@sagwright/model/statics/gradient';
 import { ATMOSPHERE, type EndSI, type MachineSI } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
+import { deskAgain } from '../inputs/deskAgain.ts';
 import { legLevels } from '../inputs/legAir.ts';
 import { type Strut, sidesOf } from '../inputs/sides.ts';
-import { takeAgain } from '../inputs/take.ts';
 import type { JobPlan } from '../path.ts';
 import { mainLoad } from '../why/place.ts';
 import { doubtAt, readAt, type Standing, slopesOf } from '../why/standing.ts';
@@ -60,18 +60,10 @@ export function forkStands(planned: JobPlan): ForkStands | null {
   const { job, inputs } = planned;
   const { front, geometry } = inputs.question.machine;
   if (front.kinematics.kind !== 'fork') return null;
-  const desk = {
-    job,
-    take: takeAgain(inputs.figures, '', 0),
-    tape: null,
-    places: null,
-    problems: [],
-    notes: [],
-  };
   return {
     front,
     rake: geometry.rake,
-    levels: legLevels(desk, job.machine.front.fork, front.strokeMax),
+    levels: legLevels(deskAgain(planned), job.machine.front.fork, front.strokeMax),
     alone: standingShown(planned, null, 'asFound'),
     about: aboutOf(planned, front),
   };

@@ -54,6 +54,11 @@ export interface Desk {
   readonly notes: Note[];
 }
 
+/** A desk with a job on it of which no curve was fitted and no place found from a tape, and nothing is told yet. */
+export function deskOf(job: JobDocument, take: Take): Desk {
+  return { job, take, tape: null, places: null, problems: [], notes: [] };
+}
+
 export function impossible(desk: Desk, path: string, message: string): void {
   desk.problems.push({ path, code: 'impossible', message });
 }

@@ -13,7 +13,7 @@ import type { ShockDocument } from '../shock/document.ts';
 import { adjusterDoubt, adjusterOf } from './adjusters.ts';
 import { chosenMachine } from './chosen.ts';
 import { type Converted, convert, partName, partsOf } from './convert.ts';
-import { type Desk, type InputProblem, inOrder, type Note, note } from './desk.ts';
+import { type Desk, deskOf, type InputProblem, inOrder, type Note, note } from './desk.ts';
 import { driveOf } from './drive.ts';
 import { lengthAdjusterFigures } from './lengthAdjuster.ts';
 import { type LimitReadings, limitReadings } from './limitReadings.ts';
@@ -65,10 +65,8 @@ export type InputsResult =
 export function inputsOf(job: JobDocument): InputsResult {
   const stranger = outOfScope(job);
   if (stranger !== null) return { ok: false, problems: [stranger] };
-  const take = takeFrom();
-  const problems: InputProblem[] = [];
-  const notes: Note[] = [];
-  const desk: Desk = { job, take, tape: tapeOf(job), places: tapedPlacesOf(job), problems, notes };
+  const desk: Desk = { ...deskOf(job, takeFrom()), tape: tapeOf(job), places: tapedPlacesOf(job) };
+  const { take, problems, notes } = desk;
   const parts = partsOf(job);
   const converted = convert(desk, parts);
   if (problems.length > 0) return { ok: false, problems };
