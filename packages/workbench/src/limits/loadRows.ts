@@ -12,7 +12,7 @@ import {
 } from './contributions.ts';
 import type { LimitNeeded, LimitNote } from './document.ts';
 import { limitNeeds, needed } from './needs.ts';
-import { checkedRow, type Held, type LimitRow, neededRow, type RowName } from './row.ts';
+import { type Held, judgedRow, type LimitRow, type RowName } from './row.ts';
 
 /** Gross, axles and tyres, each with the load that is worst for it. */
 export function wheelRows(planned: JobPlan): readonly LimitRow[] {
@@ -41,19 +41,7 @@ function wheelRow(planned: JobPlan, kind: WheelLimit): LimitRow {
     ...(planned.plan.loadCases.length === 0 ? [needed('rest', 'loadCases')] : []),
   ];
   const notes = name.kind === 'tyre load' ? tyreNotes(planned, name.end!) : [];
-  return judged(name, held, needs, notes);
-}
-
-/** What is over a limit has failed, whatever else is not known; what lacks a figure is never passed. */
-function judged(
-  name: RowName,
-  held: readonly Held[],
-  needs: readonly LimitNeeded[],
-  notes: readonly LimitNote[] = [],
-): LimitRow {
-  const row = held.length === 0 ? null : checkedRow(name, held, notes);
-  if (row !== null && (row.told.verdict === 'over' || needs.length === 0)) return row;
-  return neededRow(name, needs, notes);
+  return judgedRow(name, held, needs, notes);
 }
 
 /** Loads under which the machine does not stand: nobody knows what they put on a wheel, or what lies where then. */
@@ -110,7 +98,7 @@ function placeRow(planned: JobPlan, id: string): LimitRow {
       'scales' in loadCase ? [needed('what lies where', `loadCases.${load}.scales`)] : [],
     ),
   ];
-  return judged(name, held.length > 0 ? held : empty, needs);
+  return judgedRow(name, held.length > 0 ? held : empty, needs);
 }
 
 /** Every load that is held against a limit; where that is known at best only, those that are over even so. */

@@ -60,6 +60,19 @@ export function neededRow(
   };
 }
 
+/** What is over a limit has failed, whatever else is not known; what lacks a figure is never passed. */
+export function judgedRow(
+  name: RowName,
+  held: readonly Held[],
+  needs: readonly LimitNeeded[],
+  notes: LimitRowDocument['notes'] = [],
+  leftOut: LimitRowDocument['leftOut'] = [],
+): LimitRow {
+  const row = held.length === 0 ? null : checkedRow(name, held, notes, leftOut);
+  if (row !== null && (row.told.verdict === 'over' || needs.length === 0)) return row;
+  return neededRow(name, needs, notes, leftOut);
+}
+
 /** Exceeded beats close, close beats passed; of alike ones the least margin, its ± taken off. */
 function isWorse(a: Held, b: Held): boolean {
   return leastLeft(a) < leastLeft(b);

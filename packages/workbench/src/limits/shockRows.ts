@@ -10,7 +10,7 @@ import { type End, springInView } from '../result/inView.ts';
 import { coilBind } from '../why/lengths.ts';
 import type { LeftOut, LimitNeeded } from './document.ts';
 import { needed } from './needs.ts';
-import { checkedRow, type Held, type LimitRow, neededRow, type RowName, spreadOf } from './row.ts';
+import { type Held, judgedRow, type LimitRow, type RowName, spreadOf } from './row.ts';
 
 /** What is turned and what is squeezed: preload adjusters, the length adjuster's thread, coil bind. */
 export function shockRows(planned: JobPlan): readonly LimitRow[] {
@@ -54,7 +54,7 @@ function preloadRow(planned: JobPlan, end: End): readonly LimitRow[] {
   const bare = cells.flatMap(({ loadCase, cell: { reach } }) =>
     reach.kind === 'no spring wanted' ? [{ loadCase, why: reach.kind }] : [],
   );
-  return [judged(name, held, needs, [...leftOut, ...bare], notes)];
+  return [judgedRow(name, held, orUnplanned(held, needs), notes, [...leftOut, ...bare])];
 }
 
 /** What hands set is exact; where they cannot, what is wanted has its ±. At the edge some of the wanted band is in reach: 0 is left. */
@@ -95,14 +95,8 @@ function lengthRow({ job, inputs }: JobPlan): readonly LimitRow[] {
   const lacks = held.flatMap((each, i) =>
     each !== null ? [] : [i === 0 ? needed('thread', path) : needed('shortest length', `${path}.least`)],
   );
-  return [
-    judged(
-      name,
-      held.flatMap((each) => each ?? []),
-      lacks,
-      [],
-    ),
-  ];
+  const known = held.flatMap((each) => each ?? []);
+  return [judgedRow(name, known, lacks)];
 }
 
 /** Stroke left before the coils touch at full bump, less what is kept in hand. */
@@ -127,21 +121,12 @@ function coilBindRow(planned: JobPlan, end: End): readonly LimitRow[] {
     ...(freeLength === null ? [needed('free length', `${path}.freeLength`)] : []),
     ...(solidLength === null ? [needed('solid length', `${path}.solidLength`)] : []),
   ];
-  return [judged(name, held, [...lacks, ...needs], leftOut)];
+  return [judgedRow(name, held, orUnplanned(held, [...lacks, ...needs]), [], leftOut)];
 }
 
-/** What fails has failed, whatever else is not known; what lacks a figure, or has no load planned, is never passed. */
-function judged(
-  name: RowName,
-  held: readonly Held[],
-  needs: readonly LimitNeeded[],
-  leftOut: readonly LeftOut[],
-  notes: Parameters<typeof checkedRow>[2] = [],
-): LimitRow {
-  const row = held.length === 0 ? null : checkedRow(name, held, notes, leftOut);
-  if (row !== null && (row.told.verdict === 'over' || needs.length === 0)) return row;
-  const lacks = needs.length > 0 ? needs : [needed('nothing planned', 'loadCases')];
-  return neededRow(name, lacks, notes, leftOut);
+/** Where nothing is held against it and no figure is known to lack, no load is planned. */
+function orUnplanned(held: readonly Held[], needs: readonly LimitNeeded[]): readonly LimitNeeded[] {
+  return held.length === 0 && needs.length === 0 ? [needed('nothing planned', 'loadCases')] : needs;
 }
 
 /**
