@@ -1,6 +1,7 @@
 import { verdictOf } from '@sagwright/model/limits/limits';
 import type { Figure } from '@sagwright/model/plan/answer';
 import { type Contribution, halfWidthOf } from '@sagwright/model/uncertainty/spread';
+import { sharesIn } from '../why/standing.ts';
 import type { LimitNeeded, LimitRowDocument } from './document.ts';
 
 /** A row with what its margin's ± is made of, worked out when it is asked for. */
@@ -96,15 +97,10 @@ export function spreadOf(
   readonly contributions: readonly Contribution[];
 } {
   const whole = halfWidthOf(Math.hypot(...parts.values()));
-  const contributions = [...parts]
-    .map(([input, slope]) => {
-      const halfWidth = halfWidthOf(Math.abs(slope));
-      return { input, slope, halfWidth, share: whole > 0 ? (halfWidth / whole) ** 2 : 0 };
-    })
-    .filter(({ share }) => share > NOISE)
-    .sort((a, b) => b.halfWidth - a.halfWidth);
-  return { figure: { value, plusMinus: whole }, contributions };
+  const each = [...parts].map(([input, slope]) => ({
+    input,
+    slope,
+    halfWidth: halfWidthOf(Math.abs(slope)),
+  }));
+  return { figure: { value, plusMinus: whole }, contributions: sharesIn(whole, each) };
 }
-
-/** What is left of an input that cancels out: the rounding of its differences. */
-const NOISE = 1e-12;

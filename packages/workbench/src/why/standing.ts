@@ -139,11 +139,18 @@ export function summed(
     halfWidth: halfWidthOf(Math.abs(slope) * deviationOf(input)),
   }));
   const whole = wholeOf(parts);
-  const contributions = parts
+  return { value: { value, plusMinus: whole }, contributions: sharesIn(whole, parts) };
+}
+
+/** The parts of a ±, each with its share of the whole, the greatest first; of what cancels out nothing is told. */
+export function sharesIn(
+  whole: number,
+  parts: readonly Omit<Contribution, 'share'>[],
+): readonly Contribution[] {
+  return parts
     .map((part) => ({ ...part, share: whole > 0 ? (part.halfWidth / whole) ** 2 : 0 }))
     .filter(({ share }) => share > NOISE)
     .sort((a, b) => b.halfWidth - a.halfWidth);
-  return { value: { value, plusMinus: whole }, contributions };
 }
 
 /** What is left of an input that cancels out: the rounding of its differences. */
