@@ -21,3 +21,8 @@ export function fixed(value: number, decimals: number): string {
   const text = decimals > 0 ? (whole / 10 ** decimals).toFixed(decimals) : String(whole * 10 ** -decimals);
   return value < 0 && whole > 0 ? `-${text}` : text;
 }
+
+/** A number in text with the decimal mark of its language. */
+export function marked(text: string, mark: '.' | ','): string {
+  return mark === ',' ? text.replaceAll('.', ',') : text;
+}

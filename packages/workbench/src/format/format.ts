@@ -9,7 +9,7 @@ import {
   type Unit,
 } from '@sagwright/records/units';
 import type { UsedFigure } from '../inputs/take.ts';
-import { decimalsFor, fixed } from './digits.ts';
+import { decimalsFor, fixed, marked } from './digits.ts';
 import { type Units, unitLike } from './units.ts';
 
 /**
@@ -70,19 +70,19 @@ export function formatSome(value: number, dimension: ShownDimension, units: Unit
 
 export function formatSomeNumber(value: number, dimension: ShownDimension, units: Units): string {
   const unit = unitOf(dimension, units);
-  return marked(fixed(Math.max(shown(value, unit), 10 ** -finest[unit]), finest[unit]), units);
+  return marked(fixed(Math.max(shown(value, unit), 10 ** -finest[unit]), finest[unit]), units.decimal);
 }
 
 /** "23.7": a value for a place where the unit stands beside it. */
 export function formatNumber(value: number, dimension: ShownDimension, units: Units): string {
   const unit = unitOf(dimension, units);
-  return marked(fixed(shown(value, unit), finest[unit]), units);
+  return marked(fixed(shown(value, unit), finest[unit]), units.decimal);
 }
 
 /** "405": a figure that is taken as it stands (a limit on a plate), with no more decimals than it needs. */
 export function formatPlainNumber(value: number, dimension: ShownDimension, units: Units): string {
   const unit = unitOf(dimension, units);
-  return marked(String(Number(fixed(shown(value, unit), finest[unit]))), units);
+  return marked(String(Number(fixed(shown(value, unit), finest[unit]))), units.decimal);
 }
 
 /** "23.7 ± 1.8 mm". */
@@ -98,7 +98,7 @@ export function formatFigureNumber(figure: Figure, dimension: ShownDimension, un
 /** "23.7" of "23.7 ± 1.8": the value alone, to the place that its ± supports. */
 export function formatValueNumber(figure: Figure, dimension: ShownDimension, units: Units): string {
   const unit = unitOf(dimension, units);
-  return marked(fixed(shown(figure.value, unit), decimalsOf(figure.plusMinus, unit)), units);
+  return marked(fixed(shown(figure.value, unit), decimalsOf(figure.plusMinus, unit)), units.decimal);
 }
 
 /** "1.8 mm": a ± by itself, in the digits that it has beside its value. */
@@ -121,11 +121,11 @@ export function formatChange(value: number, dimension: ShownDimension, units: Un
 /** "160 lbf/in": exactly as it was typed, with the ± that was typed. */
 export function formatTyped(typed: Quantity, units: Units): string {
   const { value, unit, plusMinus } = typed;
-  const text = `${marked(String(value), units)} ${unit}`;
+  const text = `${marked(String(value), units.decimal)} ${unit}`;
   if (plusMinus === undefined) return text;
-  const width = marked(String(plusMinus.value), units);
+  const width = marked(String(plusMinus.value), units.decimal);
   return plusMinus.unit === unit
-    ? `${marked(String(value), units)} ± ${width} ${unit}`
+    ? `${marked(String(value), units.decimal)} ± ${width} ${unit}`
     : `${text} ± ${width} ${plusMinus.unit}`;
 }
 
@@ -149,7 +149,7 @@ export function formatUsed(figure: UsedFigure, units: Units): string {
   const width = shownWidth(halfWidth, unit);
   const decimals = width > 0 ? Math.min(decimalsFor(width), MOST_DECIMALS) : finest[unit];
   const number = asTyped ? String(typed.value) : usedNumber(shown(value, unit), decimals, assumed !== null);
-  return `${marked(`${number} ± ${width > 0 ? fixed(width, decimals) : '0'}`, units)} ${unit}`;
+  return `${marked(`${number} ± ${width > 0 ? fixed(width, decimals) : '0'}`, units.decimal)} ${unit}`;
 }
 
 /** No reading has more; a ± finer than that comes of a figure that is next to nothing. */
@@ -159,7 +159,7 @@ const MOST_DECIMALS = 12;
 export function formatUsedWidth({ dimension, halfWidth }: UsedFigure, units: Units): string {
   const unit = units.unit[dimension];
   const width = shownWidth(halfWidth, unit);
-  return `${marked(width > 0 ? fixed(width, decimalsFor(width)) : '0', units)} ${unit}`;
+  return `${marked(width > 0 ? fixed(width, decimalsFor(width)) : '0', units.decimal)} ${unit}`;
 }
 
 function usedNumber(value: number, decimals: number, oneMore: boolean): string {
@@ -174,7 +174,7 @@ export function unitOf(dimension: ShownDimension, units: Units): Unit | 'Hz' {
 }
 
 function withWidth({ value, plusMinus }: Figure, unit: Unit | 'Hz', units: Units): string {
-  const text = marked(fixed(shown(value, unit), decimalsOf(plusMinus, unit)), units);
+  const text = marked(fixed(shown(value, unit), decimalsOf(plusMinus, unit)), units.decimal);
   return plusMinus === null ? text : `${text} ± ${widthText(plusMinus, unit, units)}`;
 }
 
@@ -182,7 +182,7 @@ function withWidth({ value, plusMinus }: Figure, unit: Unit | 'Hz', units: Units
 function widthText(plusMinus: number, unit: Unit | 'Hz', units: Units): string {
   if (plusMinus === 0) return '0';
   const decimals = decimalsOf(plusMinus, unit);
-  return marked(fixed(Math.max(shownWidth(plusMinus, unit), 10 ** -decimals), decimals), units);
+  return marked(fixed(Math.max(shownWidth(plusMinus, unit), 10 ** -decimals), decimals), units.decimal);
 }
 
 function decimalsOf(plusMinus: number | null, unit: Unit | 'Hz'): number {
@@ -196,8 +196,4 @@ function shown(value: number, unit: Unit | 'Hz'): number {
 
 function shownWidth(width: number, unit: Unit | 'Hz'): number {
   return unit === 'Hz' ? width : differenceFromSI(width, unit);
-}
-
-function marked(text: string, units: Units): string {
-  return units.decimal === ',' ? text.replaceAll('.', ',') : text;
 }

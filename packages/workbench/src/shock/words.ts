@@ -1,5 +1,5 @@
 import type { Figure } from '@sagwright/model/plan/answer';
-import { decimalsFor, fixed } from '../format/digits.ts';
+import { decimalsFor, fixed, marked } from '../format/digits.ts';
 import {
   formatFigure,
   formatFigureNumber,
@@ -65,8 +65,7 @@ function leftWords({ length, turns }: LengthLeft, units: Units): string {
 export function turnsWords({ value, plusMinus }: Figure, units: Units): string {
   const decimals = plusMinus === null || plusMinus === 0 ? 1 : Math.min(1, decimalsFor(plusMinus));
   const width = plusMinus === null ? '' : ` ± ${fixed(Math.max(plusMinus, 10 ** -decimals), decimals)}`;
-  const text = `${fixed(value, decimals)}${width}`;
-  return units.decimal === ',' ? text.replaceAll('.', ',') : text;
+  return marked(`${fixed(value, decimals)}${width}`, units.decimal);
 }
 
 function chosenWords({ change, turns, left, verdict }: ChosenLength, units: Units): string {

@@ -2,7 +2,7 @@ import { differenceFromSI, type Unit } from '@sagwright/records/units';
 import type { ComparedRow, ComparedSide, ComparedValue, Comparison } from '../compare/comparison.ts';
 import { isDifference } from '../compare/comparison.ts';
 import { type Compared, jobOf } from '../compare/side.ts';
-import { decimalsFor, fixed } from '../format/digits.ts';
+import { decimalsFor, fixed, marked } from '../format/digits.ts';
 import { words } from './catalogue.ts';
 import { compareWords } from './english/compare.ts';
 import { partName } from './partName.ts';
@@ -86,8 +86,4 @@ function figureIn(unit: Unit, difference: number, plusMinus: number | null): str
   return width === null
     ? `${value} ${unit}`
     : `${value} ± ${width === 0 ? '0' : fixed(width, decimalsFor(width))} ${unit}`;
-}
-
-function marked(text: string, mark: Mark): string {
-  return mark === ',' ? text.replaceAll('.', ',') : text;
 }

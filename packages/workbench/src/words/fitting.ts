@@ -11,7 +11,7 @@ import type {
   ToolDocument,
   TorqueDocument,
 } from '../fitting/document.ts';
-import { fixed } from '../format/digits.ts';
+import { fixed, marked } from '../format/digits.ts';
 import { plainFraction } from '../format/plainNumber.ts';
 import type { Units } from '../format/units.ts';
 import { fields } from './english/fields.ts';
@@ -310,13 +310,9 @@ function fine({ value, plusMinus }: Figure, units: Units): string {
   const unit = units.unit.length === 'in' ? 'in' : 'mm';
   const most = unit === 'in' ? 3 : 2;
   const number = (si: number): string => fixed(fromSI(si, unit), most).replace(/\.?0+$/, '') || '0';
-  if (plusMinus === null || plusMinus === 0) return marked(`${number(value)} ${unit}`, units);
+  if (plusMinus === null || plusMinus === 0) return marked(`${number(value)} ${unit}`, units.decimal);
   const width = fixed(Math.max(differenceFromSI(plusMinus, unit), 10 ** -most), most);
-  return marked(`${fixed(fromSI(value, unit), most)} ± ${width} ${unit}`, units);
-}
-
-function marked(text: string, units: Units): string {
-  return units.decimal === ',' ? text.replaceAll('.', ',') : text;
+  return marked(`${fixed(fromSI(value, unit), most)} ± ${width} ${unit}`, units.decimal);
 }
 
 function capital(text: string): string {
