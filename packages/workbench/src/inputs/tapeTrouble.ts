@@ -1,4 +1,5 @@
 import type { TapeAnswer } from '@sagwright/model/rear/pointsFromTape';
+import { capital } from '../words/capital.ts';
 import { lengthNames, placeNames } from '../words/english/tape.ts';
 import { type Desk, impossible } from './desk.ts';
 import type { TapedPlaces, TapedRow } from './tapedRows.ts';
@@ -54,10 +55,6 @@ function nameOf({ length, taped }: TapedRow): string {
       ? [placeNames.x, placeNames.height]
       : [lengthNames['ahead of axle'], lengthNames['above axle']];
   return taped.kind === 'ahead of axle' ? ahead(taped.of) : above(taped.of);
-}
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
 }
 
 function mm(length: number): string {

@@ -14,6 +14,7 @@ import type {
 import { fixed, marked } from '../format/digits.ts';
 import { plainFraction } from '../format/plainNumber.ts';
 import type { Units } from '../format/units.ts';
+import { capital } from './capital.ts';
 import { fields } from './english/fields.ts';
 import { fitting as say } from './english/fitting.ts';
 
@@ -313,10 +314,6 @@ function fine({ value, plusMinus }: Figure, units: Units): string {
   if (plusMinus === null || plusMinus === 0) return marked(`${number(value)} ${unit}`, units.decimal);
   const width = fixed(Math.max(differenceFromSI(plusMinus, unit), 10 ** -most), most);
   return marked(`${fixed(fromSI(value, unit), most)} ± ${width} ${unit}`, units.decimal);
-}
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
 }
 
 /** Whose advice the steps are: each source that there is, once. */

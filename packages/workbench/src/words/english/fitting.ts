@@ -10,6 +10,7 @@ import type {
   TorqueDocument,
   WhyCode,
 } from '../../fitting/document.ts';
+import { capital } from '../capital.ts';
 
 /** How one step is told: what to do, how, what goes wrong there, and whose advice that is. */
 export interface StepSaid {
@@ -253,7 +254,7 @@ export const fitting = {
   } satisfies { readonly notYet: Partial<Record<TorqueDocument['state'], string>> } & Record<string, unknown>,
 
   mount: {
-    title: (end: string) => `${end[0]!.toUpperCase()}${end.slice(1)} eye on its bolt`,
+    title: (end: string) => `${capital(end)} eye on its bolt`,
     needs: (outer: string, inner: string, wall: string, length: string) =>
       `Needs a sleeve ${inner} inside, ${outer} outside (wall ${wall})${length}.`,
     longerThan: (eye: string) => `, longer than the eye's ${eye}`,

@@ -1,3 +1,5 @@
+import { capital } from '../capital.ts';
+
 /** What was left out of the sum, and cautions: one function for each code, the part of the machine first where it is one. */
 export const notes = {
   'rubber not known': (end: 'rear' | 'front') =>
@@ -58,7 +60,3 @@ export const notes = {
 /** The standing caution, under every plan. */
 export const caution =
   'The service manual, local rules and a qualified technician come first. Work with the wheel in the air, the shock fully out and the machine held: springs and gas hold energy.';
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
-}
