@@ -1,5 +1,6 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { format, formatFigure, type ShownDimension } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { limitList as say } from '../words/english/limitList.ts';
@@ -38,12 +39,8 @@ function verdictWords(planned: JobPlan, row: LimitRowDocument, units: Units): st
 
 /** By how much, never below 0: the verdict says which way. */
 function marginWords({ kind, margin, allowed, dimension, verdict }: LimitRowDocument, units: Units): string {
-  const { value, plusMinus } = margin!;
-  const size = Math.abs(value);
-  const said =
-    dimension === 'count'
-      ? say.clicks(String(size))
-      : exactWords({ value: size, plusMinus }, dimension, units);
+  const size = sizeOf(margin!);
+  const said = dimension === 'count' ? say.clicks(String(size.value)) : exactWords(size, dimension, units);
   const way = verdict === 'over' ? 'over' : 'left';
   if (kind === 'coil bind' && allowed !== null && dimension !== 'count')
     return say.keptOff[way](said, format(allowed.value, dimension, units));
@@ -78,7 +75,7 @@ function ownName({ machine }: JobPlan['job'], kind: LimitRowDocument['kind'], of
 export function payloadWords({ left, people }: PayloadDocument, units: Units): string {
   const words = say.payload;
   if (left === null) return words.unknown;
-  const whole = exactWords({ ...left, value: Math.abs(left.value) }, 'mass', units);
+  const whole = exactWords(sizeOf(left), 'mass', units);
   if (left.value < 0) return words.over(whole);
   if (people === null) return words.where(words.left(whole));
   const things = exactWords({ ...left, value: left.value - people * PERSON }, 'mass', units);

@@ -1,5 +1,6 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { formatFigure } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import { words } from '../words/catalogue.ts';
 import type { Effect } from './effect.ts';
@@ -25,5 +26,5 @@ function onFront(figure: Figure, onBoth: boolean, units: Units): string {
 }
 
 function amount(figure: Figure, units: Units): string {
-  return formatFigure({ ...figure, value: Math.abs(figure.value) }, 'mass', units);
+  return formatFigure(sizeOf(figure), 'mass', units);
 }

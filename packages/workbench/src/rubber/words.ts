@@ -1,5 +1,6 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { formatFigure } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { rubber as say } from '../words/english/rubber.ts';
@@ -19,7 +20,7 @@ export function rubberSentences({ job }: JobPlan, rubber: RubberDocument, units:
     say.fullBump(length(rubber.pressed), force(rubber.force), force(rubber.atWheel)),
     ...(rubber.assumed === null ? [] : [say.assumed(rubber.assumed)]),
     ...touching.map(({ name, left, verdict }) =>
-      verdict === 'rests on it' ? say.rests(name, length(deep(left))) : say.near(name, length(left)),
+      verdict === 'rests on it' ? say.rests(name, length(sizeOf(left))) : say.near(name, length(left)),
     ),
     ...(touching.length > 0 || loads.length === 0 ? [] : [nearestWords(loads, length)]),
   ];
@@ -31,8 +32,4 @@ function nearestWords(
 ): string {
   const { name, left } = loads.reduce((a, b) => (b.left.value < a.left.value ? b : a));
   return say.clear(name, length(left));
-}
-
-function deep({ value, plusMinus }: Figure): Figure {
-  return { value: -value, plusMinus };
 }

@@ -9,6 +9,7 @@ import {
   formatSomeNumber,
   formatWidth,
 } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import { ONE_DIAMETER } from '../inputs/lengthAdjuster.ts';
 import { SET_LOSS } from '../inputs/shockAir.ts';
@@ -69,20 +70,16 @@ export function turnsWords({ value, plusMinus }: Figure, units: Units): string {
 }
 
 function chosenWords({ change, turns, left, verdict }: ChosenLength, units: Units): string {
-  const size = formatFigure(positive(change), 'length', units);
-  const count = turns === null ? null : turnsWords(positive(turns), units);
+  const size = formatFigure(sizeOf(change), 'length', units);
+  const count = turns === null ? null : turnsWords(sizeOf(turns), units);
   const way = change.value < 0 ? say.chosenShorter(size, count) : say.chosenLonger(size, count);
   return left === null
     ? say.chosen['not checked'](way)
-    : say.chosen[verdict](way, formatFigure(positive(left), 'length', units));
+    : say.chosen[verdict](way, formatFigure(sizeOf(left), 'length', units));
 }
 
 function turned({ length, turns, by }: LengthLeft): LengthLeft {
-  return { length: positive(length), turns: turns === null ? null : positive(turns), by };
-}
-
-function positive({ value, plusMinus }: Figure): Figure {
-  return { value: Math.abs(value), plusMinus };
+  return { length: sizeOf(length), turns: turns === null ? null : sizeOf(turns), by };
 }
 
 /** The wanted pressure as a bare figure; in words where even no pressure is too much. */

@@ -1,5 +1,6 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import { formatFigure } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
@@ -15,14 +16,14 @@ export function fitSentences(planned: JobPlan, end: End, id: string, units: Unit
   if (fit === null) return [];
   const length = (figure: Figure): string => formatFigure(figure, 'length', units);
   const needs = (row: RoomLeft): string => words.list(row.needs.map((path) => fieldName(planned.job, path)));
-  const room = ({ room: figure }: RoomLeft): string => length(positive(figure!));
+  const room = ({ room: figure }: RoomLeft): string => length(sizeOf(figure!));
   const { around, spacer, loosest, tightest, atLoosest, coilBind } = fit;
   return [
     around.verdict === 'not checked'
       ? say.aroundNeeds(needs(around))
       : say.around[around.verdict](room(around)),
     ...(spacer === null ? [] : [say.spacer(length(spacer))]),
-    say.loosest[atLoosest](length(atLoosest === 'loose' ? positive(loosest.preload) : loosest.preload)),
+    say.loosest[atLoosest](length(atLoosest === 'loose' ? sizeOf(loosest.preload) : loosest.preload)),
     ...(loosest.length === null || tightest.length === null
       ? []
       : [say.lengths(length(loosest.length), length(tightest.length))]),
@@ -30,8 +31,4 @@ export function fitSentences(planned: JobPlan, end: End, id: string, units: Unit
       ? say.coilBindNeeds(needs(coilBind))
       : say.coilBind[coilBind.verdict](room(coilBind)),
   ];
-}
-
-function positive({ value, plusMinus }: Figure): Figure {
-  return { value: Math.abs(value), plusMinus };
 }

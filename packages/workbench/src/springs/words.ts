@@ -1,5 +1,6 @@
 import type { Figure, SpringPlan } from '@sagwright/model/plan/answer';
 import { formatFigure } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { springs as say } from '../words/english/springs.ts';
@@ -46,6 +47,9 @@ function markedWords(
   units: Units,
 ): readonly string[] {
   const rate = (figure: Figure): string => formatFigure(figure, 'rate', units);
-  const apart = { value: Math.abs(difference.value), plusMinus: difference.plusMinus };
-  return [say[verdict](rate(marked), rate(coil), rate(apart)), say.trust[trust], say.counts[counts]];
+  return [
+    say[verdict](rate(marked), rate(coil), rate(sizeOf(difference))),
+    say.trust[trust],
+    say.counts[counts],
+  ];
 }

@@ -10,6 +10,7 @@ import {
   type ShownDimension,
   unitOf,
 } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import { words } from '../words/catalogue.ts';
@@ -100,7 +101,7 @@ export function keepWords(
     return { wanted, does: none, verdict: '' };
   }
   if (Math.abs(change.value) < SETTABLE) return { wanted, does: say.keep.small, verdict: '' };
-  const length = formatFigure({ ...change, value: Math.abs(change.value) }, 'length', units);
+  const length = formatFigure(sizeOf(change), 'length', units);
   return {
     wanted,
     does: say.keep.by[by][change.value > 0 ? 'longer' : 'shorter'](length),
@@ -157,7 +158,7 @@ export function steadyWords(planned: JobPlan, steady: SteadyDocument, units: Uni
 }
 
 function endWords(end: 'rear' | 'front', { change, left, load }: SteadyEnd, units: Units): string {
-  const by = formatFigure({ ...change, value: Math.abs(change.value) }, 'length', units);
+  const by = formatFigure(sizeOf(change), 'length', units);
   return say.steady.end(
     end,
     say.steady.goes[change.value >= 0 ? 'in' : 'out'](by),

@@ -13,6 +13,7 @@ import type {
 } from '../fitting/document.ts';
 import { fixed, marked } from '../format/digits.ts';
 import { plainFraction } from '../format/plainNumber.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import { capital } from './capital.ts';
 import { fields } from './english/fields.ts';
@@ -244,7 +245,7 @@ function checkLine(check: MountCheck, units: Units): LineWords {
 }
 
 function tooLittleWords(of: MountCheck['of'], found: Figure, least: number, units: Units): string {
-  const by = fine({ ...found, value: Math.abs(found.value) }, units);
+  const by = fine(sizeOf(found), units);
   if (of !== 'side float' || found.value < 0)
     return say.mount.tooLittle[of](of === 'side float' ? fine(found, units) : by);
   if (least === 0) return say.mount.tooLittle[of](fine(found, units));
@@ -299,7 +300,7 @@ function offsetLine({ found, most, verdict }: Judged, units: Units): LineWords {
 function threadLine({ found, verdict }: Judged, units: Units): LineWords {
   if (verdict === 'fits') return { tone: 'fits', text: say.threadLeft.fits(fine(found, units)) };
   if (verdict === 'close') return { tone: 'look', text: say.threadLeft.close(fine(found, units)) };
-  return { tone: 'fails', text: say.threadLeft.under(fine({ ...found, value: -found.value }, units)) };
+  return { tone: 'fails', text: say.threadLeft.under(fine(sizeOf(found), units)) };
 }
 
 function whole(value: number, units: Units): string {

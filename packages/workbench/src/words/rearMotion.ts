@@ -1,6 +1,7 @@
 import type { Figure } from '@sagwright/model/plan/answer';
 import type { JobDocument } from '@sagwright/records/schema';
 import { format, formatFigure } from '../format/format.ts';
+import { sizeOf } from '../format/size.ts';
 import type { Units } from '../format/units.ts';
 import type { JobPlan } from '../path.ts';
 import type {
@@ -44,11 +45,7 @@ function earlierSentence({ leverage, now, difference, verdict }: EarlierDocument
   const figure = (each: Figure): string => formatFigure(each, 'leverage', units);
   return verdict === 'agrees'
     ? words.rearMotion.earlier.agrees(figure(leverage), figure(now))
-    : words.rearMotion.earlier.differs(
-        figure(leverage),
-        figure(now),
-        figure({ ...difference, value: Math.abs(difference.value) }),
-      );
+    : words.rearMotion.earlier.differs(figure(leverage), figure(now), figure(sizeOf(difference)));
 }
 
 function surveySentences({ zero, rows, worst }: EarlierSurveyDocument, units: Units): readonly string[] {
