@@ -148,6 +148,10 @@ function assumedFigure(path: string, name: AssumptionName): UsedFigure {
   };
 }
 
-function widthInSI(width: { readonly value: number; readonly unit: Unit | '%' }, value: number): number {
+/** A ± beside its value (SI), in SI. */
+export function widthInSI(
+  width: { readonly value: number; readonly unit: Unit | '%' },
+  value: number,
+): number {
   return width.unit === '%' ? (Math.abs(value) * width.value) / 100 : differenceToSI(width.value, width.unit);
 }
