@@ -14,7 +14,7 @@ const PATH = 'machine.rear.shock.air';
 export const GAUGE_LOSS = `${PATH}.gaugeLoss`;
 
 /** Where what is uncertain about setting a pressure is noted: what the gauge shows then, and what it takes with it. */
-export const SET_READING = `${PATH}.set`;
+const SET_READING = `${PATH}.set`;
 export const SET_LOSS = `${PATH}.setLoss`;
 
 /** What a gauge with its hose holds where nobody measured it [m³]: 2 ml, common practice, no source. */

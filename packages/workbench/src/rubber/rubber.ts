@@ -35,7 +35,7 @@ export function rubberDocument(planned: JobPlan, end: End): RubberDocument | nul
 }
 
 /** The rubber as the job has it, where it was told. */
-export function rubberTyped({ job }: JobPlan, end: End): Rubber | null {
+function rubberTyped({ job }: JobPlan, end: End): Rubber | null {
   const strut = end === 'rear' ? job.machine.rear.shock : job.machine.front.fork;
   return strut?.rubber === undefined || strut.rubber === 'none' ? null : strut.rubber;
 }

@@ -28,7 +28,7 @@ export function workedOutRate(planned: JobPlan, spring: SpringPlan, units: Units
 }
 
 /** What stands beside a rate that was worked out; null beside any other. */
-export function rateMark({ job }: JobPlan, id: string): string | null {
+function rateMark({ job }: JobPlan, id: string): string | null {
   const rate = job.springs[id]?.rate;
   if (rate?.kind === 'wound') return say.mark.winding;
   return rate?.kind === 'coil' && rate.counts !== 'marked' ? say.mark.coil : null;

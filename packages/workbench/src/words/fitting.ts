@@ -125,7 +125,7 @@ export function workListWords(work: RearWorkDocument, units: Units): WorkListWor
 }
 
 /** "Tighten the top bolt with a torque wrench, left". */
-export function stepTitle({ kind, side, mount, of }: StepDocument): string {
+function stepTitle({ kind, side, mount, of }: StepDocument): string {
   const title = say.steps[kind].title(mount === null ? '' : say.ends[mount], of ?? '');
   return side === null ? title : say.sided(title, say.sides[side]);
 }
