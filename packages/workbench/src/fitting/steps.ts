@@ -1,28 +1,18 @@
 import type { Forgotten } from '@sagwright/model/fitting/workOrder';
 import type { Fastening, Gripped } from '@sagwright/records/schema/fastenings';
-import type { MountEnd, Side, Stance, StepKind, WhyCode } from './document.ts';
+import type { MountEnd, Side, StepDocument, StepKind, WhyCode } from './document.ts';
 import { type FittingOptions, mountEnds } from './options.ts';
 
 /** A step before its tools and torque are known. */
-export interface BareStep {
-  readonly id: string;
-  readonly kind: StepKind;
-  readonly side: Side | null;
-  readonly mount: MountEnd | null;
+export interface BareStep extends Pick<StepDocument, 'id' | 'kind' | 'side' | 'mount' | 'stance' | 'after'> {
   /** Id of the part in the way. */
   readonly of: string | null;
-  readonly stance: Stance | null;
-  readonly after: readonly BareBefore[];
   /** What tools go on, the one that is turned first. */
   readonly on: readonly Gripped[];
   readonly fastens: Fastening | null;
 }
 
-export interface BareBefore {
-  readonly step: string;
-  readonly why: WhyCode;
-  readonly forgotten: Forgotten;
-}
+type Before = StepDocument['after'][number];
 
 /**
  * The steps of fitting new shocks at the rear, in the order in which they are declared; which of them there are the options say.
@@ -69,7 +59,7 @@ function onTheBench(
   { toBeSprung, lengthened, sleeved }: FittingOptions,
   side: Side | null,
 ): readonly BareStep[] {
-  const of = (kind: StepKind, why: WhyCode, forgotten: Forgotten): BareBefore =>
+  const of = (kind: StepKind, why: WhyCode, forgotten: Forgotten): Before =>
     before(at(kind, side), why, forgotten);
   const compared = of('compare', 'known to fit first', 'still');
   const turning: readonly BareStep[] = [
@@ -98,12 +88,8 @@ function exchange(
   side: Side | null,
   first: Side | null,
 ): readonly BareStep[] {
-  const of = (
-    kind: StepKind,
-    why: WhyCode,
-    forgotten: Forgotten,
-    mount: MountEnd | null = null,
-  ): BareBefore => before(at(kind, side, mount), why, forgotten);
+  const of = (kind: StepKind, why: WhyCode, forgotten: Forgotten, mount: MountEnd | null = null): Before =>
+    before(at(kind, side, mount), why, forgotten);
   const hoseSteps: readonly BareStep[] = [
     step({ kind: 'reservoir', side, on: ['reservoirClamp'], after: [of('in', 'hose hangs on it', 'still')] }),
     step({
@@ -186,67 +172,14 @@ function tightening(side: Side | null, mount: MountEnd, rubber: boolean): readon
 
 /** On its wheels again. */
 function standing(options: FittingOptions): readonly BareStep[] {
-  const { sides, rubber, hose, lengthened, inTheWay } = options;
-  const eachSide = (kind: StepKind, why: WhyCode, forgotten: Forgotten): readonly BareBefore[] =>
-    sides.map((side) => before(at(kind, side), why, forgotten));
-  const hard = mountEnds.filter((mount) => !rubber.includes(mount));
-  const borne = [
-    ...eachSide('float', 'bears on it', 'again'),
-    ...eachSide('set', 'stands anew', 'again'),
-    ...hard.flatMap((mount) =>
-      sides.map((side) => before(at('tighten', side, mount), 'bears on it', 'again')),
-    ),
-  ];
-  const witnessed = sides.flatMap((side) =>
-    mountEnds.map((mount) => before(at('witness', side, mount), 'hidden afterwards', 'undo')),
-  );
-  const fixed = eachSide('flush', 'lies on it', 'undo').concat(
-    eachSide('clamp', 'hidden afterwards', 'undo'),
-  );
-  const covers = inTheWay.map(({ id }) =>
-    step({
-      kind: 'cover',
-      of: id,
-      stance: 'wheels',
-      after: [
-        before(`uncover-${id}`, 'never off', 'undo'),
-        ...witnessed,
-        ...fixed,
-        before('sweep', 'hidden afterwards', 'undo'),
-      ],
-    }),
-  );
-  const all = [
-    ...witnessed.map(({ step: id }) => before(id, 'whole machine', 'again')),
-    ...eachSide('clamp', 'whole machine', 'again'),
-    before('sweep', 'whole machine', 'again'),
-    ...covers.map(({ id }) => before(id, 'whole machine', 'again')),
-    before('height', 'whole machine', 'again'),
-  ];
+  const { rubber, hose, lengthened } = options;
+  const covers = covering(options);
   return [
-    step({
-      kind: 'sweep',
-      stance: 'wheels',
-      after: [...borne, ...eachSide('bracket', 'seen through travel', 'again')],
-    }),
+    step({ kind: 'sweep', stance: 'wheels', after: beforeSweep(options) }),
     ...(rubber.length > 0
       ? [step({ kind: 'settle', stance: 'wheels', after: [before('sweep', 'stands anew', 'again')] })]
       : []),
-    ...(hose
-      ? sides.map((side) =>
-          step({
-            kind: 'clamp',
-            side,
-            stance: 'wheels',
-            on: ['reservoirClamp'],
-            fastens: 'reservoirClamp',
-            after: [
-              before('sweep', 'seen through travel', 'undo'),
-              before(at('reservoir', side), 'hose hangs on it', 'undo'),
-            ],
-          }),
-        )
-      : []),
+    ...(hose ? clamping(options) : []),
     ...covers,
     ...(lengthened
       ? [
@@ -257,9 +190,77 @@ function standing(options: FittingOptions): readonly BareStep[] {
           }),
         ]
       : []),
-    step({ kind: 'look', stance: 'wheels', after: all }),
+    step({ kind: 'look', stance: 'wheels', after: beforeLook(options, covers) }),
     step({ kind: 'ridden', stance: 'wheels', after: [before('look', 'ridden first', 'again')] }),
   ];
+}
+
+/** Whatever bears the machine, and what is seen as it goes through its travel. */
+function beforeSweep({ sides, rubber }: FittingOptions): readonly Before[] {
+  const hard = mountEnds.filter((mount) => !rubber.includes(mount));
+  return [
+    ...eachSide(sides, 'float', 'bears on it', 'again'),
+    ...eachSide(sides, 'set', 'stands anew', 'again'),
+    ...hard.flatMap((mount) =>
+      sides.map((side) => before(at('tighten', side, mount), 'bears on it', 'again')),
+    ),
+    ...eachSide(sides, 'bracket', 'seen through travel', 'again'),
+  ];
+}
+
+function clamping({ sides }: FittingOptions): readonly BareStep[] {
+  return sides.map((side) =>
+    step({
+      kind: 'clamp',
+      side,
+      stance: 'wheels',
+      on: ['reservoirClamp'],
+      fastens: 'reservoirClamp',
+      after: [
+        before('sweep', 'seen through travel', 'undo'),
+        before(at('reservoir', side), 'hose hangs on it', 'undo'),
+      ],
+    }),
+  );
+}
+
+function covering({ sides, inTheWay }: FittingOptions): readonly BareStep[] {
+  return inTheWay.map(({ id }) =>
+    step({
+      kind: 'cover',
+      of: id,
+      stance: 'wheels',
+      after: [
+        before(`uncover-${id}`, 'never off', 'undo'),
+        ...eachWitness(sides, 'hidden afterwards', 'undo'),
+        ...eachSide(sides, 'flush', 'lies on it', 'undo'),
+        ...eachSide(sides, 'clamp', 'hidden afterwards', 'undo'),
+        before('sweep', 'hidden afterwards', 'undo'),
+      ],
+    }),
+  );
+}
+
+function beforeLook({ sides }: FittingOptions, covers: readonly BareStep[]): readonly Before[] {
+  return [
+    ...eachWitness(sides, 'whole machine', 'again'),
+    ...eachSide(sides, 'clamp', 'whole machine', 'again'),
+    before('sweep', 'whole machine', 'again'),
+    ...covers.map(({ id }) => before(id, 'whole machine', 'again')),
+    before('height', 'whole machine', 'again'),
+  ];
+}
+
+type Sides = FittingOptions['sides'];
+
+function eachSide(sides: Sides, kind: StepKind, why: WhyCode, forgotten: Forgotten): readonly Before[] {
+  return sides.map((side) => before(at(kind, side), why, forgotten));
+}
+
+function eachWitness(sides: Sides, why: WhyCode, forgotten: Forgotten): readonly Before[] {
+  return sides.flatMap((side) =>
+    mountEnds.map((mount) => before(at('witness', side, mount), why, forgotten)),
+  );
 }
 
 /** The name of a step: its kind, then the end, then the side. */
@@ -267,7 +268,7 @@ function at(kind: StepKind, side: Side | null, mount: MountEnd | null = null): s
   return [kind, mount, side].filter((part) => part !== null).join('-');
 }
 
-function before(id: string, why: WhyCode, forgotten: Forgotten): BareBefore {
+function before(id: string, why: WhyCode, forgotten: Forgotten): Before {
   return { step: id, why, forgotten };
 }
 
