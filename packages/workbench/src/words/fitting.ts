@@ -195,7 +195,7 @@ function torqueWords({ part, value, page, readBy, checkedBy, state }: TorqueDocu
 function mountWords(mount: MountDocument, units: Units): MountWords {
   const { needs, checks, needed, bush } = mount;
   const length = (value: number | null, tell: (text: string) => string): string =>
-    value === null ? '' : tell(fine({ value, plusMinus: null }, units));
+    value === null ? '' : tell(exact(value, units));
   const sleeve: readonly LineWords[] =
     needs === null
       ? []
@@ -225,31 +225,31 @@ function mountWords(mount: MountDocument, units: Units): MountWords {
   };
 }
 
+const tones = { fits: 'fits', close: 'look', 'too much': 'fails', 'too little': 'fails' } as const;
+
 function checkLine(check: MountCheck, units: Units): LineWords {
-  const { of, found, least, most, verdict } = check;
+  return { tone: tones[check.verdict], text: capital(checkWords(check, units)) };
+}
+
+function checkWords({ of, found, least, most, verdict }: MountCheck, units: Units): string {
   const name = say.mount.checks[of];
   const text = fine(found, units);
   switch (verdict) {
     case 'fits':
-      return { tone: 'fits', text: capital(say.mount.fits(name, text)) };
+      return say.mount.fits(name, text);
     case 'close':
-      return { tone: 'look', text: capital(say.mount.close(name, text)) };
+      return say.mount.close(name, text);
     case 'too much':
-      return {
-        tone: 'fails',
-        text: capital(say.mount.tooMuch(name, text, fine({ value: most!, plusMinus: null }, units))),
-      };
+      return say.mount.tooMuch(name, text, exact(most!, units));
     case 'too little':
-      return { tone: 'fails', text: capital(tooLittleWords(of, found, least ?? 0, units)) };
+      return tooLittleWords(of, found, least ?? 0, units);
   }
 }
 
 function tooLittleWords(of: MountCheck['of'], found: Figure, least: number, units: Units): string {
-  const by = fine(sizeOf(found), units);
-  if (of !== 'side float' || found.value < 0)
-    return say.mount.tooLittle[of](of === 'side float' ? fine(found, units) : by);
-  if (least === 0) return say.mount.tooLittle[of](fine(found, units));
-  return say.mount.tooLittleFloat(fine(found, units), fine({ value: least, plusMinus: null }, units));
+  if (of !== 'side float') return say.mount.tooLittle[of](fine(sizeOf(found), units));
+  if (found.value < 0 || least === 0) return say.mount.tooLittle[of](fine(found, units));
+  return say.mount.tooLittleFloat(fine(found, units), exact(least, units));
 }
 
 function wholeLines(work: RearWorkDocument, units: Units): readonly LineWords[] {
@@ -262,13 +262,13 @@ function wholeLines(work: RearWorkDocument, units: Units): readonly LineWords[] 
       ? []
       : [
           spacers === null || standsOff === null
-            ? { tone: 'needed' as const, text: say.bracket.unknown(whole(bracket.offset, units)) }
+            ? { tone: 'needed' as const, text: say.bracket.unknown(exact(bracket.offset, units)) }
             : {
                 tone: 'fits' as const,
                 text: say.bracket.spacers(
                   say.bracket.count(spacers),
-                  whole(standsOff, units),
-                  whole(bracket.offset, units),
+                  exact(standsOff, units),
+                  exact(bracket.offset, units),
                 ),
               },
         ]),
@@ -281,7 +281,7 @@ function widthWords({ usualWidths }: RearWorkDocument, units: Units): string {
   const told = usualWidths.map(({ path, plusMinus }) => {
     const end = path.split('.')[2]!;
     const own = say.figures[path] ?? say.figures[path.replace(`.rear.${end}.`, '.rear.*.')];
-    return say.widthOf((own ?? fields[path]!)(end), whole(plusMinus, units));
+    return say.widthOf((own ?? fields[path]!)(end), exact(plusMinus, units));
   });
   return say.usualWidths(say.mount.list(told));
 }
@@ -293,8 +293,7 @@ function offsetLine({ found, most, verdict }: Judged, units: Units): LineWords {
     'too much': say.offset.over,
     'too little': say.offset.over,
   };
-  const tone = { fits: 'fits', close: 'look', 'too much': 'fails', 'too little': 'fails' } as const;
-  return { tone: tone[verdict], text: tell[verdict](fine(found, units), whole(most!, units)) };
+  return { tone: tones[verdict], text: tell[verdict](fine(found, units), exact(most!, units)) };
 }
 
 function threadLine({ found, verdict }: Judged, units: Units): LineWords {
@@ -303,7 +302,8 @@ function threadLine({ found, verdict }: Judged, units: Units): LineWords {
   return { tone: 'fails', text: say.threadLeft.under(fine(sizeOf(found), units)) };
 }
 
-function whole(value: number, units: Units): string {
+/** A length that is taken as it stands. */
+function exact(value: number, units: Units): string {
   return fine({ value, plusMinus: null }, units);
 }
 
@@ -311,10 +311,10 @@ function whole(value: number, units: Units): string {
 function fine({ value, plusMinus }: Figure, units: Units): string {
   const unit = units.unit.length === 'in' ? 'in' : 'mm';
   const most = unit === 'in' ? 3 : 2;
-  const number = (si: number): string => fixed(fromSI(si, unit), most).replace(/\.?0+$/, '') || '0';
-  if (plusMinus === null || plusMinus === 0) return marked(`${number(value)} ${unit}`, units.decimal);
+  const number = fixed(fromSI(value, unit), most);
+  if (plusMinus === null || plusMinus === 0) return marked(`${Number(number)} ${unit}`, units.decimal);
   const width = fixed(Math.max(differenceFromSI(plusMinus, unit), 10 ** -most), most);
-  return marked(`${fixed(fromSI(value, unit), most)} ± ${width} ${unit}`, units.decimal);
+  return marked(`${number} ± ${width} ${unit}`, units.decimal);
 }
 
 /** Whose advice the steps are: each source that there is, once. */
