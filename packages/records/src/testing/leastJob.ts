@@ -1,4 +1,4 @@
-import type { FieldPath } from '../problem.ts';
+import { setField } from './setField.ts';
 
 /** The least that a job holds, as plain data that a test may spoil. An invented machine. */
 export function leastJob(): Record<string, unknown> {
@@ -43,15 +43,4 @@ export function leastJobWith(
   const job = leastJob();
   for (const [path, value] of changes) setField(job, path.split('.'), value);
   return job;
-}
-
-function setField(job: Record<string, unknown>, path: FieldPath, value: unknown): void {
-  let group = job;
-  for (const name of path.slice(0, -1)) {
-    group[name] ??= {};
-    group = group[name] as Record<string, unknown>;
-  }
-  const last = path.at(-1)!;
-  if (value === undefined) delete group[last];
-  else group[last] = value;
 }

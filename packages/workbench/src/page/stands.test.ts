@@ -1,9 +1,9 @@
 import { parseJob } from '@sagwright/records/read';
+import { setField } from '@sagwright/records/testing/setField';
 import { describe, expect, test } from 'vitest';
 import { unitsFor } from '../format/units.ts';
 import { limitRows } from '../limits/list.ts';
 import { type JobPlan, planJob } from '../path.ts';
-import { setField } from '../testing/setField.ts';
 import { tourerData, tourerWith } from '../testing/tourerJob.ts';
 import type { LoadView, StandView } from './shapes.ts';
 import { pageView } from './view.ts';

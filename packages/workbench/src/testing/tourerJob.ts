@@ -1,6 +1,6 @@
 import { parseJob } from '@sagwright/records/read';
 import type { JobDocument } from '@sagwright/records/schema';
-import { setField } from './setField.ts';
+import { setField } from '@sagwright/records/testing/setField';
 
 /** An invented tourer with two shocks, five rear springs and four loads, as plain data that a test may change. */
 export function tourerData(): Record<string, unknown> {
