@@ -1,12 +1,12 @@
 import { gasAt } from '../dampers/gas.ts';
 import { ATMOSPHERE, type MachineSI } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
-import type { Planned, PlannedPressure, Reason, Remedy, SpringPlan } from './answer.ts';
+import type { Reason, Remedy, SpringPlan } from './answer.ts';
 import type { Demand } from './demand.ts';
 import { squeezed } from './pressure.ts';
 import { kilogramsAbove } from './pressureReach.ts';
 import type { EndQuestion, PressureRangeSI } from './question.ts';
-import { type Excess, failuresOf, riddenCells } from './ridden.ts';
+import { type Excess, excessBy, failuresOf, ratesForAll, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
 /** What more or less pressure than the unit may hold would cure. */
@@ -28,16 +28,11 @@ export function excessOfPressure(
   machine: MachineSI,
   wanted: ReadonlyMap<string, WantedLoad>,
 ): readonly Excess[] | null {
-  const pressures = pressuresOf(spring, ridden);
-  const excess: Excess[] = [];
-  for (const { code, loadCase = '' } of failuresOf(spring, ridden)) {
-    const want = wanted.get(loadCase);
-    const aim = pressures.get(loadCase)?.aim.value;
-    if (!ENDS_OF_PRESSURE.has(code) || want?.kind !== 'wanted' || aim === undefined || aim <= range.most)
-      return null;
-    excess.push({ loadCase, kilograms: kilogramsAbove(machine, name, want.aim, aim, range.most) });
-  }
-  return excess.length > 0 ? excess : null;
+  return excessBy(spring, ridden, wanted, ENDS_OF_PRESSURE, ({ pressure }, aim) =>
+    pressure?.isPlanned && pressure.aim.value > range.most
+      ? kilogramsAbove(machine, name, aim, pressure.aim.value, range.most)
+      : null,
+  );
 }
 
 /** What would help besides less load where a pressure sets the end: a coil of another rate, or a unit that holds other pressures. */
@@ -69,19 +64,13 @@ function otherCoil(
 ): readonly Remedy[] {
   const fitted = end.choices.find((choice) => choice.fitted);
   if (fitted === undefined || fitted.spring.kind === 'none') return [];
-  let least = 0;
-  let most = Number.POSITIVE_INFINITY;
-  for (const loadCase of ridden) {
-    const want = wanted.get(loadCase);
-    if (want === undefined || want.kind === 'not wanted') continue;
-    if (want.kind !== 'wanted') return [];
-    const compression = want.aim.stroke + fitted.preloadAtZero;
-    if (compression <= 0) return [];
-    const left = (pressure: number): number => leftForCoil(machine, name, want.aim, pressure) / compression;
-    least = Math.max(least, left(range.most));
-    most = Math.min(most, left(range.least));
-  }
-  return least > 0 && least <= most && Number.isFinite(most) ? [{ kind: 'other coil', least, most }] : [];
+  const rates = ratesForAll(ridden, wanted, (aim) => {
+    const compression = aim.stroke + fitted.preloadAtZero;
+    if (compression <= 0) return null;
+    const left = (pressure: number): number => leftForCoil(machine, name, aim, pressure) / compression;
+    return { least: left(range.most), most: left(range.least) };
+  });
+  return rates === null ? [] : [{ kind: 'other coil', ...rates }];
 }
 
 /** Force that is left for each coil at a demand [N] with the air at a pressure. */
@@ -102,7 +91,9 @@ function otherPressures(
   let best: { readonly beyond: number; readonly remedy: Remedy } | null = null;
   for (const spring of springs) {
     if (!failuresOf(spring, ridden).every(({ code }) => ENDS_OF_PRESSURE.has(code))) continue;
-    const aims = [...pressuresOf(spring, ridden).values()].map(({ aim }) => aim.value);
+    const aims = riddenCells(spring, ridden).flatMap(({ cell: { pressure } }) =>
+      pressure?.isPlanned ? [pressure.aim.value] : [],
+    );
     // Below the air outside no unit holds it.
     if (aims.length === 0 || Math.min(...aims) < ATMOSPHERE) continue;
     const [least, most] = [Math.min(...aims, range.least), Math.max(...aims, range.most)];
@@ -117,14 +108,4 @@ function otherPressures(
     best = { beyond, remedy };
   }
   return best === null ? [] : [best.remedy];
-}
-
-/** The pressure that each ridden load wants. */
-function pressuresOf(spring: SpringPlan, ridden: ReadonlySet<string>): ReadonlyMap<string, PlannedPressure> {
-  const cells: readonly { readonly loadCase: string; readonly cell: Planned }[] = riddenCells(spring, ridden);
-  return new Map(
-    cells.flatMap(({ loadCase, cell: { pressure } }) =>
-      pressure?.isPlanned ? [[loadCase, pressure] as const] : [],
-    ),
-  );
 }

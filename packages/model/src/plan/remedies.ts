@@ -5,7 +5,7 @@ import type { Planned, Reason, Remedy, SpringPlan } from './answer.ts';
 import { excessOfPressure, pressureRemedies } from './pressureRemedies.ts';
 import type { EndQuestion } from './question.ts';
 import { beyondTightest } from './reach.ts';
-import { type Excess, failuresOf, kilogramsBeyond, riddenCells } from './ridden.ts';
+import { type Excess, excessBy, failuresOf, kilogramsBeyond, ratesForAll, riddenCells } from './ridden.ts';
 import type { WantedLoad } from './wantedLoad.ts';
 
 /** What would help where no spring fits: less on board, another rate, another damper, in that order of honesty. */
@@ -66,18 +66,12 @@ export function excessOf(
       ? null
       : excessOfPressure(spring, end.pressure, ridden, name, machine, wanted);
   }
-  const cells = new Map(riddenCells(spring, ridden).map(({ loadCase, cell }) => [loadCase, cell]));
-  const excess: Excess[] = [];
-  for (const { code, loadCase = '' } of failuresOf(spring, ridden)) {
-    const positions = cells.get(loadCase)?.positions ?? null;
-    const want = wanted.get(loadCase);
-    if (!ENDS_OF_RANGE.has(code) || want?.kind !== 'wanted' || positions === null) return null;
-    const beyond = beyondTightest(end.adjuster, positions.loosest, positions.aim.value);
-    if (beyond <= 0) return null;
-    const position = positions.aim.value - beyond;
-    excess.push({ loadCase, kilograms: kilogramsBeyond(machine, name, choice, want.aim, position) });
-  }
-  return excess.length > 0 ? excess : null;
+  const { adjuster } = end;
+  return excessBy(spring, ridden, wanted, ENDS_OF_RANGE, ({ positions }, aim) => {
+    if (positions === null) return null;
+    const beyond = beyondTightest(adjuster, positions.loosest, positions.aim.value);
+    return beyond > 0 ? kilogramsBeyond(machine, name, choice, aim, positions.aim.value - beyond) : null;
+  });
 }
 
 /** What an adjuster of more range would cure. */
@@ -102,20 +96,13 @@ function otherRate(
   if (end.adjuster === null || fitted === undefined) return [];
   const { most } = rangeOf(end.adjuster);
   const { preloadAtZero, freeLength } = fitted;
-  let least = 0;
-  let greatest = Number.POSITIVE_INFINITY;
-  for (const loadCase of ridden) {
-    const want = wanted.get(loadCase);
-    if (want === undefined || want.kind === 'not wanted') continue;
-    if (want.kind !== 'wanted') return [];
-    const { springForce, stroke } = want.aim;
+  const rates = ratesForAll(ridden, wanted, ({ springForce, stroke }) => {
     const tightest = stroke + preloadAtZero + most;
-    if (springForce <= 0 || tightest <= 0) return [];
-    least = Math.max(least, springForce / tightest);
-    greatest = Math.min(greatest, springForce / (stroke + Math.max(preloadAtZero, end.keepPreload)));
-  }
-  if (!(least > 0) || least > greatest) return [];
-  return [{ kind: 'other rate', least, most: greatest, freeLength }];
+    if (springForce <= 0 || tightest <= 0) return null;
+    const loosest = stroke + Math.max(preloadAtZero, end.keepPreload);
+    return { least: springForce / tightest, most: springForce / loosest };
+  });
+  return rates === null ? [] : [{ kind: 'other rate', ...rates, freeLength }];
 }
 
 /**
