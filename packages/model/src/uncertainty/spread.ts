@@ -43,7 +43,7 @@ export interface Spread {
 /** The ± of a sum of parts, an input coming once; of what adds nothing nothing is told. */
 export function spreadOf(parts: readonly SpreadPart[]): Spread {
   return {
-    plusMinus: halfWidthOf(Math.sqrt(varianceOf(parts, knownOf(parts)))),
+    plusMinus: halfWidthOfSum(parts),
     contributions: contributionsOf(parts).filter((part) => part.halfWidth > 0),
   };
 }
@@ -55,8 +55,15 @@ export function halfWidthAt(
   place: number,
   count: number,
 ): number {
-  const parts = partsAt(directions, derivatives, place, count);
-  return halfWidthOf(Math.sqrt(varianceOf(parts, knownOf(parts))));
+  // Asked for each figure of each load: with nothing tied the sum is taken as it stands, without a list of parts.
+  let variance = 0;
+  for (let j = 0; j < directions.length; j += 1) {
+    const { deviation, tied } = directions[j]!.input;
+    if (tied !== undefined) return halfWidthOfSum(partsAt(directions, derivatives, place, count));
+    const part = derivatives[count * j + place]! * deviation;
+    variance += part * part;
+  }
+  return halfWidthOf(Math.sqrt(variance));
 }
 
 /** What makes up the ± of one figure, the greatest first. */
@@ -79,6 +86,10 @@ function contributionsOf(parts: readonly SpreadPart[]): readonly Contribution[] 
       return { input: input.name, slope, halfWidth, share: whole > 0 ? (halfWidth / whole) ** 2 : 0 };
     })
     .sort((a, b) => b.halfWidth - a.halfWidth);
+}
+
+function halfWidthOfSum(parts: readonly SpreadPart[]): number {
+  return halfWidthOf(Math.sqrt(varianceOf(parts, knownOf(parts))));
 }
 
 function partsAt(
