@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coilRate } from './coil.ts';
 import { springAt } from './spring.ts';
-import { type WindingSI, windingTable, woundCoils, woundLength } from './winding.ts';
+import { type WindingSI, windingTable, woundLength } from './winding.ts';
 
 /** Whole coils of each section, so that it can be taken apart coil by coil. */
 const arbitraryWinding: fc.Arbitrary<WindingSI> = fc
@@ -77,11 +77,12 @@ describe('a spring wound with several pitches', () => {
   });
 
   test('of one pitch is a plain coil until it is solid', () => {
-    const one = { ...twoPitches, sections: [{ coils: 6, pitch: 0.02 }] };
+    const coils = 6;
+    const one = { ...twoPitches, sections: [{ coils, pitch: 0.02 }] };
     const { compression, force } = windingTable(one);
-    expect(force[1]! / compression[1]!).toBeCloseTo(coilRate({ ...one, active: 6 }), 3);
+    expect(force[1]! / compression[1]!).toBeCloseTo(coilRate({ ...one, active: coils }), 3);
     // Shigley, table 10-1: free p Na + 3 d, solid d (Na + 3) with closed ends; the difference is all that it can give.
-    expect(compression[1]!).toBeCloseTo(woundLength(one.sections) - one.wire * woundCoils(one.sections), 12);
+    expect(compression[1]!).toBeCloseTo(woundLength(one.sections) - one.wire * coils, 12);
   });
 
   test('is solid where all its gaps are closed, whatever the order of its sections', () => {

@@ -64,8 +64,3 @@ export function windingTable({ wire, mean, shearModulus, sections }: WindingSI):
 export function woundLength(sections: readonly WoundSectionSI[]): number {
   return sections.reduce((sum, { coils, pitch }) => sum + coils * pitch, 0);
 }
-
-/** Coils that twist in all [-]. */
-export function woundCoils(sections: readonly WoundSectionSI[]): number {
-  return sections.reduce((sum, { coils }) => sum + coils, 0);
-}
