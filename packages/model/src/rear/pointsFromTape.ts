@@ -1,7 +1,7 @@
 import { leastSquares } from '../numerics/leastSquares.ts';
 import type { HardPoint, PartName } from './hardPoints.ts';
 import type { TapedSI } from './tape.ts';
-import { given, linearised, settled } from './tapeFit.ts';
+import { given, type Linearised, linearised, settled } from './tapeFit.ts';
 import { type TapeGap, tapeGap } from './tapeGap.ts';
 import { rightSides } from './tapeMirror.ts';
 
@@ -72,13 +72,18 @@ export function pointsFromTape(
   const solved = leastSquares(rows, residuals);
   const worst = worstOf(residuals);
   if (Math.abs(residuals[worst] ?? 0) > FAR_OUT) {
-    return { kind: 'do not meet', taped: worst, by: offTheOthers(taped, parts, places, worst) };
+    return { kind: 'do not meet', taped: worst, by: offTheOthers(taped, parts, places, worst, residuals) };
   }
   if (solved === null || solved.independence < HELD) {
     const fewer = Math.max(1, 2 * parts.length - taped.length);
     return { kind: 'not held', fewer, part: freePart(rows, parts) };
   }
-  return found(taped, parts, places, { pitch, radius }, solved.gain);
+  return found(taped, parts, places, { pitch, radius }, { residuals, rows, gain: solved.gain });
+}
+
+/** The lengths about the points found, and how the points follow from them. */
+interface Fit extends Linearised {
+  readonly gain: readonly (readonly number[])[];
 }
 
 function found(
@@ -86,9 +91,8 @@ function found(
   parts: readonly PartName[],
   places: readonly number[],
   { pitch, radius }: TapedAttitude,
-  gain: readonly (readonly number[])[],
+  { residuals, rows, gain }: Fit,
 ): TapedPoints {
-  const { residuals, rows } = linearised(taped, parts, places);
   return {
     kind: 'points',
     points: inBody(parts, places, pitch, radius),
@@ -114,13 +118,14 @@ function offTheOthers(
   parts: readonly PartName[],
   places: readonly number[],
   worst: number,
+  misses: readonly number[],
 ): number {
   const others = taped.filter((_, i) => i !== worst);
   const without = settled(others, parts, places);
   const { rows, residuals } = linearised(others, parts, without);
   const held = (leastSquares(rows, residuals)?.independence ?? 0) >= HELD;
   const { length, deviation } = taped[worst]!;
-  if (!held) return linearised(taped, parts, places).residuals[worst]! * deviation;
+  if (!held) return misses[worst]! * deviation;
   return length - given(taped[worst]!, parts, without, []);
 }
 

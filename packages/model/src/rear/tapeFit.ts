@@ -1,3 +1,4 @@
+import { dot } from '../numerics/dot.ts';
 import { leastSquares } from '../numerics/leastSquares.ts';
 import type { PartName } from './hardPoints.ts';
 import type { TapedSI } from './tape.ts';
@@ -34,15 +35,20 @@ export function settled(
 const TAPE = 0.001;
 
 export function squares(residuals: readonly number[]): number {
-  return residuals.reduce((sum, each) => sum + each * each, 0);
+  return dot(residuals, residuals);
 }
 
 /** Taped less given, and how the given lengths change with each coordinate: both in deviations of the length. */
+export interface Linearised {
+  readonly residuals: readonly number[];
+  readonly rows: readonly (readonly number[])[];
+}
+
 export function linearised(
   taped: readonly TapedSI[],
   parts: readonly PartName[],
   places: readonly number[],
-): { readonly residuals: number[]; readonly rows: number[][] } {
+): Linearised {
   const residuals: number[] = [];
   const rows: number[][] = [];
   for (const each of taped) {
