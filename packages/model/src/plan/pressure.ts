@@ -10,6 +10,7 @@ import { type AdjusterSI, settingNear } from './adjuster.ts';
 import type { PlannedPressure } from './answer.ts';
 import type { Demand } from './demand.ts';
 import type { DemandSlope } from './positionSpread.ts';
+import { gaugeDoubts } from './pressureInputs.ts';
 import type { PressureRangeSI } from './question.ts';
 import { reachOf } from './reach.ts';
 
@@ -80,7 +81,9 @@ export function plannedPressure(
   const along = (pressure: number): number => pressure - range.least;
   const parts = [
     ...partsOf(parameters, prepared, name, want.aim, want.slopes, directions),
-    ...partsOfSetting(range, value - ATMOSPHERE),
+    ...gaugeDoubts(range, value - ATMOSPHERE).map(
+      ({ doubt, by }): SpreadPart => ({ input: { ...doubt, moves: [] }, slope: by }),
+    ),
   ];
   const { plusMinus, contributions } = spreadOf(parts);
   return {
@@ -130,14 +133,6 @@ function partsOf(
     parts.set(input.name, { input, slope: (parts.get(input.name)?.slope ?? 0) + own });
   }
   return [...parts.values()];
-}
-
-/** What the gauge adds that it is set by: what it shows, and what it takes with it. */
-function partsOfSetting({ reading, loss }: PressureRangeSI, gauge: number): readonly SpreadPart[] {
-  return [
-    { input: { ...reading, moves: [] }, slope: 1 },
-    ...(loss === null ? [] : [{ input: { ...loss, moves: [] }, slope: gauge }]),
-  ];
 }
 
 const STEP = 1e-6;

@@ -2,6 +2,7 @@ import { ATMOSPHERE } from '../statics/machine.ts';
 import type { EndName } from '../statics/prepared.ts';
 import type { UncertainInput } from '../uncertainty/inputs.ts';
 import type { PressureRangeSI } from './question.ts';
+import type { SettingDoubt } from './settingDoubt.ts';
 
 /**
  * Inputs of an end whose pressure is set anew. The pressure found acts through the weighing only; what is set brings the doubt
@@ -19,17 +20,17 @@ export function withPressureSet(
   const others = inputs
     .map((input) => ({ ...input, moves: input.moves.filter(({ parameter }) => !valves.includes(parameter)) }))
     .filter(({ moves }) => moves.length > 0);
-  return [...others, ...settingInputs(range, pressure - ATMOSPHERE, valves)];
+  const set = gaugeDoubts(range, pressure - ATMOSPHERE).map(({ doubt, by }) => ({
+    ...doubt,
+    moves: valves.map((parameter) => ({ parameter, by })),
+  }));
+  return [...others, ...set.filter(({ deviation }) => deviation > 0)];
 }
 
-function settingInputs(
+/** What is uncertain about a pressure that is set by a gauge which shows `gauge` [Pa], and how the pressure moves with it. */
+export function gaugeDoubts(
   { reading, loss }: PressureRangeSI,
   gauge: number,
-  valves: readonly string[],
-): readonly UncertainInput[] {
-  const moving = (by: number): UncertainInput['moves'] => valves.map((parameter) => ({ parameter, by }));
-  return [
-    { ...reading, moves: moving(1) },
-    ...(loss === null ? [] : [{ ...loss, moves: moving(gauge) }]),
-  ].filter(({ deviation }) => deviation > 0);
+): readonly { readonly doubt: SettingDoubt; readonly by: number }[] {
+  return [{ doubt: reading, by: 1 }, ...(loss === null ? [] : [{ doubt: loss, by: gauge }])];
 }
