@@ -143,6 +143,9 @@ test('a spring that is another than its mark says is named, and its collar goes 
   const { suspect, inputs, collars } = document.found!;
   const named = [suspect!, ...suspect!.alike].map(({ id }) => id);
   expect(named).toContain('springs.fitted.rate.rate');
+  // The mark is a quarter of itself less than what is true.
+  expect(suspect!.id).toBe('springs.fitted.rate.rate');
+  expect(suspect!.off.value).toBeLessThan(0);
   const found = inputs.find(({ path }) => path === 'springs.fitted.rate.rate')!;
   expect(found.after.value).toBeGreaterThan(found.before.value + found.after.plusMinus);
   const truth = held(sound, rate(1.25)).found!.collars;
