@@ -1,13 +1,14 @@
 import type { LimitListView, LimitRowView } from '@sagwright/workbench/page/limitListView';
 import type { LoadView } from '@sagwright/workbench/page/shapes';
-import { memo } from 'react';
+import { memo, useCallback } from 'react';
+import { useTable } from '../app/useJob.ts';
+import { useTold } from '../app/useTold.ts';
 import { addFigure } from '../words/fields.ts';
 import { limitList as words } from '../words/limitList.ts';
 import { loads } from '../words/machine.ts';
 import { whole } from '../words/whole.ts';
 import type { FigureQuestion } from '../worker/messages.ts';
 import type { MachineSheet, OpenSheet } from './sheets.ts';
-import { useLimits } from './useLimits.ts';
 import './limitList.css';
 
 /** Every limit of the job, the failed first, what lacks a figure with a key to its field; and the room that the load leaves. */
@@ -18,7 +19,8 @@ export default memo(function LimitList({
   readonly load: LoadView;
   readonly onSheet: OpenSheet;
 }) {
-  const view = useLimits(load.id);
+  const { limits } = useTable();
+  const view = useTold(useCallback(() => limits(load.id), [limits, load.id]));
   return (
     <section className="limit-list" aria-labelledby="limit-list-title">
       <h2 id="limit-list-title">{words.title}</h2>

@@ -1,8 +1,9 @@
 import type { WhyInputWords, WhyWords } from '@sagwright/workbench/words/why';
-import { useEffect, useState } from 'react';
+import { useCallback } from 'react';
 import { useTable } from '../app/useJob.ts';
+import { useTold } from '../app/useTold.ts';
 import { opened as words } from '../words/opened.ts';
-import type { FigureQuestion, Opened } from '../worker/messages.ts';
+import type { FigureQuestion } from '../worker/messages.ts';
 import { SheetFrame } from './SheetFrame.tsx';
 import type { SheetProps } from './sheets.ts';
 import './whySheet.css';
@@ -50,21 +51,10 @@ export default function WhySheet({
 
 /** Asks again for each new plan, so that an open figure moves along: also where its inputs are others and no figure of the view is. */
 function useOpened(question: FigureQuestion): WhyWords | string {
-  const { view, behind, open } = useTable();
-  const [figure, setFigure] = useState<Opened['figure']>(words.working);
+  const { open } = useTable();
   const asked = JSON.stringify(question);
-  useEffect(() => {
-    // While a plan is under way, the worker would open the one before it.
-    if (view === null || behind !== 'nothing') return;
-    let stale = false;
-    void open(JSON.parse(asked) as FigureQuestion).then((answer) => {
-      if (!stale) setFigure(answer);
-    });
-    return () => {
-      stale = true;
-    };
-  }, [asked, behind, open, view]);
-  return figure;
+  const ask = useCallback(() => open(JSON.parse(asked) as FigureQuestion), [open, asked]);
+  return useTold(ask) ?? words.working;
 }
 
 /** Parts below this share are told together. */

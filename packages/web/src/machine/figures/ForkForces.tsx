@@ -1,6 +1,6 @@
 import type { ForkColumn, ForkStepView, ForkView } from '@sagwright/workbench/page/forkView';
-import { useEffect, useState } from 'react';
 import { useTable } from '../../app/useJob.ts';
+import { useTold } from '../../app/useTold.ts';
 import { AsTable } from '../../drawings/AsTable.tsx';
 import { ForcePlot } from '../../drawings/fork/ForcePlot.tsx';
 import type { ForceInput, ForceLine } from '../../drawings/fork/forcePlot.ts';
@@ -11,7 +11,7 @@ import { ForcesAt } from './ForcesAt.tsx';
 
 /** What works in the fork along its travel: all together, and the air alone with more and less oil. */
 export default function ForkForces({ onSheet }: { readonly onSheet: OpenSheet }) {
-  const fork = useFork();
+  const fork = useTold(useTable().fork); // null, too, where the front is no fork
   if (fork === null) return null;
   return (
     <section className="sheet-part">
@@ -26,24 +26,6 @@ export default function ForkForces({ onSheet }: { readonly onSheet: OpenSheet })
       <AsTable table={() => tableOf(fork)} of={words.forces.toLowerCase()} />
     </section>
   );
-}
-
-/** Asked anew for each plan; null until it is there, and where the front is no fork. */
-function useFork(): ForkView | null {
-  const { view, behind, fork: ask } = useTable();
-  const [fork, setFork] = useState<ForkView | null>(null);
-  useEffect(() => {
-    // While a plan is under way, the worker would tell of the one before it.
-    if (view === null || behind !== 'nothing') return;
-    let stale = false;
-    void ask().then((answer) => {
-      if (!stale) setFork(answer);
-    });
-    return () => {
-      stale = true;
-    };
-  }, [ask, behind, view]);
-  return fork;
 }
 
 function plotOf({ lengthUnit, forceUnit, steps }: ForkView, lines: readonly ForceLine[]): ForceInput {

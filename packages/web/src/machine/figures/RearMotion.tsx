@@ -1,7 +1,8 @@
 import type { NamedReading, PartsView, PartView, RearView } from '@sagwright/workbench/page/rearView';
 import type { LoadView } from '@sagwright/workbench/page/shapes';
-import { useEffect, useState } from 'react';
+import { useCallback } from 'react';
 import { useTable } from '../../app/useJob.ts';
+import { useTold } from '../../app/useTold.ts';
 import { AsTable } from '../../drawings/AsTable.tsx';
 import { PartsPlot } from '../../drawings/rear/PartsPlot.tsx';
 import type { PartsInput } from '../../drawings/rear/partsPlot.ts';
@@ -47,22 +48,13 @@ interface Told {
   readonly view: RearView;
 }
 
-/** Asked anew for each plan and each load; null until it is there. */
 function useRear(load: string | null): Told | null {
-  const { view, behind, rear: ask } = useTable();
-  const [rear, setRear] = useState<Told | null>(null);
-  useEffect(() => {
-    // While a plan is under way, the worker would tell of the one before it.
-    if (view === null || behind !== 'nothing') return;
-    let stale = false;
-    void ask(load).then((answer) => {
-      if (!stale) setRear(answer === null ? null : { load, view: answer });
-    });
-    return () => {
-      stale = true;
-    };
-  }, [ask, behind, load, view]);
-  return rear;
+  const { rear } = useTable();
+  const ask = useCallback(async () => {
+    const view = await rear(load);
+    return view === null ? null : { load, view };
+  }, [rear, load]);
+  return useTold(ask);
 }
 
 function plotOf(view: RearView, loads: readonly LoadView[], chosen: LoadView): RatioInput {

@@ -1,3 +1,6 @@
+import { useCallback } from 'react';
+import { useTable } from '../../app/useJob.ts';
+import { useTold } from '../../app/useTold.ts';
 import { loads } from '../../words/machine.ts';
 import { stance as words } from '../../words/stance.ts';
 import { SheetFrame } from '../SheetFrame.tsx';
@@ -6,12 +9,12 @@ import { KeepPart } from './KeepPart.tsx';
 import { OtherwisePart } from './OtherwisePart.tsx';
 import { RoadPart } from './RoadPart.tsx';
 import { StanceTable } from './StanceTable.tsx';
-import { useStance } from './useStance.ts';
 import './stanceSheet.css';
 
 /** How a load stands and steers, as found against planned; what keeps it so; how it is braked and driven. */
 export default function StanceSheet({ load, onSheet }: Pick<SheetProps, 'load' | 'onSheet'>) {
-  const view = useStance(load.id);
+  const { stance } = useTable();
+  const view = useTold(useCallback(() => stance(load.id), [stance, load.id]));
   const name = load.letter === null ? words.alone : loads.spoken(load.letter, load.name);
   return (
     <SheetFrame title={words.title} note={name} onClose={() => onSheet(null)}>
