@@ -46,13 +46,13 @@ export function createPlanClient(
   onFault: (fault: Error) => void,
 ): PlanClient {
   let seq = 0;
-  let opening = 0;
-  const openings = new Map<number, (figure: Opened['figure']) => void>();
-  const forks = new Map<number, (fork: ForkAnswer['fork']) => void>();
-  const rears = new Map<number, (rear: RearAnswer['rear']) => void>();
-  const stances = new Map<number, (stance: StanceTold['stance']) => void>();
-  const limits = new Map<number, (limits: LimitsTold['limits']) => void>();
-  const comparisons = new Map<number, (comparison: Compared['comparison']) => void>();
+  let lastId = 0;
+  const openings: Waiting<Opened['figure']> = new Map();
+  const forks: Waiting<ForkAnswer['fork']> = new Map();
+  const rears: Waiting<RearAnswer['rear']> = new Map();
+  const stances: Waiting<StanceTold['stance']> = new Map();
+  const limits: Waiting<LimitsTold['limits']> = new Map();
+  const comparisons: Waiting<Compared['comparison']> = new Map();
   worker.onmessage = ({ data }) => {
     switch (data.kind) {
       case 'opened':
@@ -71,6 +71,13 @@ export function createPlanClient(
         return onAnswer(data);
     }
   };
+  /** Puts a question to the worker under a number that no other has. */
+  const put = <T>(waiting: Waiting<T>, question: (id: number) => ToWorker): Promise<T> => {
+    lastId += 1;
+    const id = lastId;
+    worker.postMessage(question(id));
+    return new Promise((resolve) => waiting.set(id, resolve));
+  };
   worker.onerror = (event) => onFault(new Error(event.message || words.notLoaded));
   return {
     ask: (question) => {
@@ -78,47 +85,20 @@ export function createPlanClient(
       worker.postMessage({ kind: 'plan', seq, ...question });
       return seq;
     },
-    open: (question) => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'open', id, question });
-      return new Promise((resolve) => openings.set(id, resolve));
-    },
-    fork: () => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'fork', id });
-      return new Promise((resolve) => forks.set(id, resolve));
-    },
-    rear: (load) => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'rear', id, load });
-      return new Promise((resolve) => rears.set(id, resolve));
-    },
-    stance: (load) => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'ask stance', id, load });
-      return new Promise((resolve) => stances.set(id, resolve));
-    },
-    limits: (load) => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'ask limits', id, load });
-      return new Promise((resolve) => limits.set(id, resolve));
-    },
-    compare: (question) => {
-      opening += 1;
-      const id = opening;
-      worker.postMessage({ kind: 'ask compare', id, question });
-      return new Promise((resolve) => comparisons.set(id, resolve));
-    },
+    open: (question) => put(openings, (id) => ({ kind: 'open', id, question })),
+    fork: () => put(forks, (id) => ({ kind: 'fork', id })),
+    rear: (load) => put(rears, (id) => ({ kind: 'rear', id, load })),
+    stance: (load) => put(stances, (id) => ({ kind: 'ask stance', id, load })),
+    limits: (load) => put(limits, (id) => ({ kind: 'ask limits', id, load })),
+    compare: (question) => put(comparisons, (id) => ({ kind: 'ask compare', id, question })),
   };
 }
 
+/** Who waits for answers of one kind, each by the number of the question. */
+type Waiting<T> = Map<number, (answer: T) => void>;
+
 /** Hands an answer to whoever waits for it, once. */
-function answerTo<T>(waiting: Map<number, (answer: T) => void>, id: number, answer: T): void {
+function answerTo<T>(waiting: Waiting<T>, id: number, answer: T): void {
   waiting.get(id)?.(answer);
   waiting.delete(id);
 }
