@@ -52,8 +52,7 @@ export function JobDoor({ door, onDoor, shelf, keeper, onLaid }: JobDoorProps) {
     const { openFile } = await import('./openFile.ts');
     const opened = await openFile(file);
     if (opened.kind === 'job') lay(opened.job);
-    else if (opened.kind === 'template') onDoor({ kind: 'templates', incoming: opened.template });
-    else onDoor({ kind: 'broken file', file: opened });
+    else onDoor(doorTo(opened));
   };
   useDrop((file) => void open(file));
   return (

@@ -3,6 +3,7 @@ import type { Kept } from '../storage/kept.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
 import { Examples } from './Examples.tsx';
+import { FileKey } from './FileKey.tsx';
 import { JobShelf } from './JobShelf.tsx';
 import '../fields/key.css';
 import './jobsSheet.css';
@@ -36,19 +37,10 @@ export default function JobsSheet(props: JobsSheetProps) {
             {words.templates}
             <small>{words.templatesSays}</small>
           </button>
-          <label className="key jobs-way jobs-file">
+          <FileKey onFile={onFile}>
             {words.fromFile}
             <small>{words.fromFileSays}</small>
-            <input
-              type="file"
-              accept=".json,application/json"
-              onChange={({ currentTarget }) => {
-                const [file] = currentTarget.files ?? [];
-                currentTarget.value = ''; // so that the same file, mended meanwhile, is a new choice
-                if (file !== undefined) onFile(file);
-              }}
-            />
-          </label>
+          </FileKey>
         </div>
         <div className="jobs-parts">
           <JobShelf shelf={shelf} onOpen={onKept} />

@@ -3,6 +3,7 @@ import type { Kept } from '../storage/kept.ts';
 import { files as words } from '../words/files.ts';
 import { JobLine, nameOf } from './JobLine.tsx';
 import { momentHere } from './momentHere.ts';
+import { SureToRemove } from './SureToRemove.tsx';
 
 interface KeptJobProps {
   readonly kept: Kept;
@@ -28,17 +29,7 @@ export function KeptJob({ kept, onOpen, onRemove }: KeptJobProps) {
       <button type="button" className="key" aria-label={words.openOf(name)} onClick={onOpen}>
         {words.open}
       </button>
-      {asking && (
-        <div className="jobs-asking" role="alert">
-          <p>{words.removeSure}</p>
-          <button type="button" className="key" onClick={onRemove}>
-            {words.removeYes}
-          </button>
-          <button type="button" className="key" onClick={() => setAsking(false)}>
-            {words.removeNo}
-          </button>
-        </div>
-      )}
+      {asking && <SureToRemove onRemove={onRemove} onLeave={() => setAsking(false)} />}
     </JobLine>
   );
 }

@@ -2,6 +2,7 @@ import type { Template } from '@sagwright/records/schema/template';
 import { type ReactNode, useState } from 'react';
 import { files } from '../../words/files.ts';
 import { templates as words } from '../../words/templates.ts';
+import { SureToRemove } from '../SureToRemove.tsx';
 import { saveTemplate } from './templateFiles.ts';
 
 interface TemplateLineProps {
@@ -38,17 +39,7 @@ export function TemplateLine({ template, says, onTake, onRemove }: TemplateLineP
           {isMachine ? words.begin : words.put}
         </Key>
       )}
-      {asking && (
-        <div className="jobs-asking" role="alert">
-          <p>{files.removeSure}</p>
-          <button type="button" className="key" onClick={() => onRemove?.()}>
-            {files.removeYes}
-          </button>
-          <button type="button" className="key" onClick={() => setAsking(false)}>
-            {files.removeNo}
-          </button>
-        </div>
-      )}
+      {asking && onRemove !== null && <SureToRemove onRemove={onRemove} onLeave={() => setAsking(false)} />}
     </li>
   );
 }

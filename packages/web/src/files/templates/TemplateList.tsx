@@ -1,6 +1,7 @@
 import type { Template } from '@sagwright/records/schema/template';
 import { files } from '../../words/files.ts';
 import { templates as words } from '../../words/templates.ts';
+import { FileKey } from '../FileKey.tsx';
 import { momentHere } from '../momentHere.ts';
 import { shippedTemplates } from './shippedTemplates.ts';
 import { TemplateLine } from './TemplateLine.tsx';
@@ -18,18 +19,7 @@ export function KeptList({ kept, onTake, onRemove, onFile }: KeptListProps) {
   return (
     <section className="sheet-part">
       <h3>{words.onDevice}</h3>
-      <label className="key jobs-way jobs-file">
-        {words.fromFile}
-        <input
-          type="file"
-          accept=".json,application/json"
-          onChange={({ currentTarget }) => {
-            const [file] = currentTarget.files ?? [];
-            currentTarget.value = ''; // so that the same file, mended meanwhile, is a new choice
-            if (file !== undefined) onFile(file);
-          }}
-        />
-      </label>
+      <FileKey onFile={onFile}>{words.fromFile}</FileKey>
       {kept === 'unreadable' && <p className="jobs-quiet">{words.unreadable}</p>}
       {kept !== 'unreadable' && kept.length === 0 && <p className="jobs-quiet">{words.none}</p>}
       <ul className="jobs-list">
