@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import { useTable } from '../app/useJob.ts';
 import type { Kept } from '../storage/kept.ts';
+import { allOn } from '../storage/refusal.ts';
 import type { Shelf } from '../storage/shelf.ts';
 import { files as words } from '../words/files.ts';
 import { JobLine } from './JobLine.tsx';
@@ -39,13 +40,4 @@ export function JobShelf({ shelf, onOpen }: JobShelfProps) {
       {kept === 'unreadable' && <p className="jobs-quiet">{words.unreadable}</p>}
     </section>
   );
-}
-
-async function allOn(shelf: Shelf): Promise<readonly Kept[] | 'unreadable'> {
-  try {
-    return await shelf.all();
-  } catch (error) {
-    if (!(error instanceof DOMException)) throw error;
-    return 'unreadable';
-  }
 }

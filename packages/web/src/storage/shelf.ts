@@ -1,6 +1,7 @@
 import type { IDBPDatabase } from 'idb';
 import { openOnce, type Stores } from './database.ts';
 import type { Kept } from './kept.ts';
+import { refusalOf } from './refusal.ts';
 
 /** What became of keeping a job; 'changed elsewhere': somebody kept it since, and nothing was written. */
 export type Keeping = 'kept' | 'changed elsewhere' | 'no room' | 'refused';
@@ -37,8 +38,7 @@ export function openShelf(): Shelf {
       try {
         return await keepUnlessChanged(await database(), kept, seen);
       } catch (error) {
-        if (!(error instanceof DOMException)) throw error;
-        return error.name === 'QuotaExceededError' ? 'no room' : 'refused';
+        return refusalOf(error);
       }
     },
     one: async (id) => (await (await database()).get('jobs', id)) ?? null,

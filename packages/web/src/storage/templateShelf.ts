@@ -1,5 +1,6 @@
 import { openOnce } from './database.ts';
 import type { KeptTemplate } from './kept.ts';
+import { refusalOf } from './refusal.ts';
 
 /** Where the browser lets nothing be read, the readers reject with a DOMException. */
 export interface TemplateShelf {
@@ -24,8 +25,7 @@ export function openTemplateShelf(): TemplateShelf {
         await Promise.all([store.put(kept), done]);
         return 'kept';
       } catch (error) {
-        if (!(error instanceof DOMException)) throw error;
-        return error.name === 'QuotaExceededError' ? 'no room' : 'refused';
+        return refusalOf(error);
       }
     },
     remove: async (id) => (await database()).delete('templates', id),

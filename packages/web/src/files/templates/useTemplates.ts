@@ -2,6 +2,7 @@ import type { Template } from '@sagwright/records/schema/template';
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { newId } from '../../app/newId.ts';
 import type { KeptTemplate } from '../../storage/kept.ts';
+import { allOn } from '../../storage/refusal.ts';
 import { openTemplateShelf, type TemplateShelf } from '../../storage/templateShelf.ts';
 
 /** What is kept, and what can be done with it. */
@@ -26,13 +27,4 @@ export function useTemplates(): Templates {
     },
     remove: (id) => void shelf.remove(id).then(look),
   };
-}
-
-async function allOn(shelf: TemplateShelf): Promise<Templates['kept']> {
-  try {
-    return await shelf.all();
-  } catch (error) {
-    if (!(error instanceof DOMException)) throw error;
-    return 'unreadable';
-  }
 }
