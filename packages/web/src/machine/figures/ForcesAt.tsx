@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Steppers } from '../../fields/Steppers.tsx';
 import { fork as words } from '../../words/fork.ts';
 import type { OpenSheet } from '../sheets.ts';
+import '../openKey.css';
 import './forcesAt.css';
 
 /** The forces at one place of the stroke, step by step along it; each opens up. */
@@ -29,6 +30,7 @@ export function ForcesAt({ fork, onSheet }: { readonly fork: ForkView; readonly 
           <li key={force}>
             <button
               type="button"
+              className="open-key"
               onClick={() =>
                 onSheet({ kind: 'why', question: { of: 'fork', asked: { force, share: place / last } } })
               }

@@ -9,6 +9,7 @@ import { KeepPart } from './KeepPart.tsx';
 import { OtherwisePart } from './OtherwisePart.tsx';
 import { RoadPart } from './RoadPart.tsx';
 import { StanceTable } from './StanceTable.tsx';
+import '../openKey.css';
 import './stanceSheet.css';
 
 /** How a load stands and steers, as found against planned; what keeps it so; how it is braked and driven. */

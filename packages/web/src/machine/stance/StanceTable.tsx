@@ -76,6 +76,7 @@ function Row({
         {change !== null && (
           <button
             type="button"
+            className="open-key"
             aria-label={words.openUp(name, `${words.head.change} ${change}`)}
             onClick={() => onOpen('change')}
           >
@@ -107,6 +108,7 @@ function Key({
   return (
     <button
       type="button"
+      className="open-key"
       aria-label={words.openUp(name, `${words.head[of]} ${value}${doubt}${unit}`)}
       onClick={() => onOpen(of)}
     >
