@@ -5,6 +5,7 @@ import { firstJob } from '@sagwright/workbench/first/firstJob';
 import { usualSaid } from '@sagwright/workbench/first/usual';
 import { collarFaults, firstEntries } from '@sagwright/workbench/words/english/first';
 import { useState } from 'react';
+import { choicesOf } from '../fields/choicesOf.ts';
 import { QuantityField } from '../fields/QuantityField.tsx';
 import { sentence } from '../words/fields.ts';
 import { first as words } from '../words/first.ts';
@@ -81,7 +82,7 @@ function Entry({ name, number, typed, onTyped }: EntryProps) {
       <ChoiceList
         label={label}
         chosen={String(typed.shocks)}
-        choices={Object.entries(words.counts).map(([value, word]) => ({ value, word }))}
+        choices={choicesOf(words.counts)}
         onChoose={(count) => onTyped({ ...typed, shocks: count === '1' ? 1 : 2 })}
       />
     );

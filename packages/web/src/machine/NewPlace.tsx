@@ -3,6 +3,7 @@ import type { Quantity } from '@sagwright/records/schema/quantity';
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import { useState } from 'react';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
+import { choicesOf } from '../fields/choicesOf.ts';
 import { TextField } from '../fields/TextField.tsx';
 import { place as words } from '../words/machine.ts';
 import { asQuantity } from './assumedAt.ts';
@@ -38,10 +39,7 @@ export function NewPlace({ view, doWord, onMake }: NewPlaceProps) {
           label={words.whatKind}
           path="new-place.kind"
           value={kind}
-          choices={(Object.keys(words.kind) as Place['kind'][]).map((value) => ({
-            value,
-            word: words.kind[value],
-          }))}
+          choices={choicesOf(words.kind)}
           onCommit={setKind}
         />
         <TextField label={words.name} path="new-place.name" value={name} most={120} onCommit={setName} />

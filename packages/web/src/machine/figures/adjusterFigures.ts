@@ -1,4 +1,5 @@
 import type { Adjuster } from '@sagwright/records/schema/adjusters';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { write } from '../../job/edits.ts';
 import { adjusters as words } from '../../words/figures.ts';
 import { changeAdjuster } from './changeAdjuster.ts';
@@ -13,7 +14,7 @@ export function adjusterFigures(path: string, adjuster: Adjuster | undefined): r
       path: `${path}.kind`,
       label: words.kind,
       value: kind,
-      choices: Object.entries(words.kinds).map(([value, word]) => ({ value, word })),
+      choices: choicesOf(words.kinds),
       change: (document, value, done) => changeAdjuster(document, path, value, done),
     },
     ...figuresOfKind[kind](path),
@@ -31,7 +32,7 @@ const figuresOfKind: { readonly [K in Adjuster['kind']]: (path: string) => reado
       path: `${path}.reading`,
       label: words.reading,
       value: '',
-      choices: Object.entries(words.readings).map(([value, word]) => ({ value, word })),
+      choices: choicesOf(words.readings),
       change: (document, value) => [write(document, [...path.split('.'), 'reading'], value)],
     },
     quantity(`${path}.lead`, words.lead, 'lead', 'lead'),

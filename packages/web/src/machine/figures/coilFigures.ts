@@ -1,5 +1,6 @@
 import type { SpringRate } from '@sagwright/records/schema/springs';
 import { newId } from '../../app/newId.ts';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { springs as words } from '../../words/figures.ts';
 import { type Figure, quantity } from './figure.ts';
@@ -117,6 +118,5 @@ export function choice(
   words: Readonly<Record<string, string>>,
   change: Extract<Figure, { kind: 'choice' }>['change'],
 ): Figure {
-  const choices = Object.entries(words).map(([each, word]) => ({ value: each, word }));
-  return { kind: 'choice', path, label, value, choices, change };
+  return { kind: 'choice', path, label, value, choices: choicesOf(words), change };
 }

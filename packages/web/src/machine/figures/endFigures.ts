@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Travel } from '@sagwright/records/schema/machine';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { adjusters, groups, struts as words } from '../../words/figures.ts';
 import { adjusterFigures } from './adjusterFigures.ts';
 import { changeTravel } from './changeTravel.ts';
@@ -72,7 +73,7 @@ function travelFigures(travel: Travel): readonly Figure[] {
     path: `${path}.kind`,
     label: words.travelKind,
     value: travel.kind,
-    choices: Object.entries(words.travelKinds).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.travelKinds),
     change: changeTravel,
   };
   switch (travel.kind) {
@@ -116,7 +117,7 @@ function countOf(job: JobDocument): Figure {
     path: `${SHOCK}.count`,
     label: words.count,
     value: String(job.machine.rear.shock.count),
-    choices: Object.entries(words.counts).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.counts),
     change: (document, value) => changeCount(document, value === '1' ? 1 : 2),
   };
 }

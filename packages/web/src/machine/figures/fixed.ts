@@ -1,4 +1,5 @@
 import type { JobDocument } from '@sagwright/records/schema';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { write } from '../../job/edits.ts';
 import { frame, groups, plate, scales, tyres } from '../../words/figures.ts';
 import { stanceFigures as words } from '../../words/stance.ts';
@@ -104,15 +105,13 @@ const frameFigures: readonly Figure[] = [
 
 /** What kind of machine it is, and what holds its height: some are not planned, or only with cautions, which is said. */
 function kindFigures({ machine }: JobDocument): readonly Figure[] {
-  const ways = (words: Readonly<Record<string, string>>) =>
-    Object.entries(words).map(([value, word]) => ({ value, word }));
   return [
     {
       kind: 'choice',
       path: 'machine.kind',
       label: frame.kind,
       value: machine.kind,
-      choices: ways(frame.kinds),
+      choices: choicesOf(frame.kinds),
       change: (document, value) => [write(document, ['machine', 'kind'], value)],
     },
     {
@@ -120,7 +119,7 @@ function kindFigures({ machine }: JobDocument): readonly Figure[] {
       path: 'machine.ridingHeightControl',
       label: frame.heightControl,
       value: machine.ridingHeightControl ?? 'none',
-      choices: ways(frame.heightControls),
+      choices: choicesOf(frame.heightControls),
       change: (document, value) => [
         write(document, ['machine', 'ridingHeightControl'], value === 'none' ? undefined : value),
       ],

@@ -1,5 +1,6 @@
 import { airOfLegs, type Fork, type LegAir } from '@sagwright/records/schema/fork';
 import type { FrontTravel } from '@sagwright/records/schema/frontTravel';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { struts } from '../../words/figures.ts';
 import { fork as words } from '../../words/fork.ts';
@@ -19,7 +20,7 @@ export function frontTravelPart(travel: FrontTravel | undefined): FigurePart {
     path: `${path}.kind`,
     label: words.frontKind,
     value: travel?.kind ?? 'fork',
-    choices: Object.entries(words.frontKinds).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.frontKinds),
     change: (document, value, done) => changeFront(document, value as FrontKind, done),
   };
   return {

@@ -1,3 +1,4 @@
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { at, type Edit, write } from '../../job/edits.ts';
 import { struts as words } from '../../words/figures.ts';
 import type { Figure, FigurePart } from './figure.ts';
@@ -18,7 +19,7 @@ export function partOrNone(
     path,
     label: title,
     value: isNone ? 'none' : 'read',
-    choices: Object.entries(words.known).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.known),
     change: (document, value): readonly Edit[] => {
       const now = at(document, steps);
       if ((value === 'none') === (now === 'none')) return [];

@@ -1,4 +1,5 @@
 import type { Shock } from '@sagwright/records/schema/struts';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { write } from '../../job/edits.ts';
 import { struts as words } from '../../words/figures.ts';
 import { type Figure, type FigurePart, quantity, together } from './figure.ts';
@@ -14,7 +15,7 @@ export function buildFigure(build: Shock['build']): Figure {
     path,
     label: words.build,
     value: build ?? NOT_SAID,
-    choices: Object.entries(words.builds).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.builds),
     change: (document, value) => [write(document, path.split('.'), value === NOT_SAID ? undefined : value)],
   };
 }
