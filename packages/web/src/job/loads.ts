@@ -1,6 +1,8 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { LoadCase } from '@sagwright/records/schema/loads';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { type Edit, write } from './edits.ts';
+import { nextOrder } from './nextOrder.ts';
 
 /**
  * What hands do with loads: each makes the edits of one act. Ids come in from the page. The document is a job that was read,
@@ -10,12 +12,12 @@ type Job = JobDocument;
 
 /** Loads in their order. */
 export function loadsInOrder(job: Job): readonly (readonly [string, LoadCase])[] {
-  return Object.entries(job.loadCases).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
+  return inOrder(job.loadCases);
 }
 
 /** A new load: a copy of another, or the bare machine where `from` is null. It comes last and is not ridden yet. */
 export function newLoad(job: Job, id: string, name: string, from: string | null): readonly Edit[] {
-  const order = Math.max(0, ...Object.values(job.loadCases).map((load) => load.order)) + 1;
+  const order = nextOrder(job.loadCases);
   const copied = from === null ? null : job.loadCases[from]!;
   const load = copied === null ? { name, order, share: 0, aboard: {} } : { ...copied, name, order, share: 0 };
   return [write(job, ['loadCases', id], load)];
@@ -66,6 +68,6 @@ export function newThing(
   kind: 'person' | 'item',
   mass: unknown,
 ): readonly Edit[] {
-  const order = Math.max(0, ...Object.values(job.things).map((thing) => thing.order)) + 1;
+  const order = nextOrder(job.things);
   return [write(job, ['things', id], { name, order, kind, mass })];
 }

@@ -1,10 +1,12 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Place } from '@sagwright/records/schema/machine';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { type Edit, write } from './edits.ts';
+import { nextOrder } from './nextOrder.ts';
 
 /** Places in their order. */
 export function placesInOrder(job: JobDocument): readonly (readonly [string, Place])[] {
-  return Object.entries(job.machine.places).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
+  return inOrder(job.machine.places);
 }
 
 /** A place that was not on the machine yet; it comes last. Without `at` it lies where its kind usually does. */
@@ -13,7 +15,7 @@ export function newPlace(
   id: string,
   place: Pick<Place, 'name' | 'kind' | 'at' | 'carriedBy'>,
 ): readonly Edit[] {
-  const order = Math.max(0, ...Object.values(job.machine.places).map((each) => each.order)) + 1;
+  const order = nextOrder(job.machine.places);
   return [write(job, ['machine', 'places', id], { ...place, order })];
 }
 

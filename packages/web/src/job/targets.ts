@@ -1,6 +1,8 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { TargetSet } from '@sagwright/records/schema/targets';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { type Edit, write } from './edits.ts';
+import { nextOrder } from './nextOrder.ts';
 
 export type TargetRow = TargetSet['rows'][string];
 
@@ -16,18 +18,18 @@ export function takeShippedSet(
   shipped: TargetSet,
   name: string,
 ): readonly Edit[] {
-  const order = Math.max(0, ...Object.values(job.targetSets).map((set) => set.order)) + 1;
+  const order = nextOrder(job.targetSets);
   return [write(job, ['targetSets', id], { ...shipped, name, order }), write(job, ['targetSet'], id)];
 }
 
 /** The sets of the job in their order. */
 export function setsInOrder(job: JobDocument): readonly (readonly [string, TargetSet])[] {
-  return Object.entries(job.targetSets).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
+  return inOrder(job.targetSets);
 }
 
 /** Rows of a set in their order: the first that matches a load is taken. */
 export function rowsInOrder(set: TargetSet): readonly (readonly [string, TargetRow])[] {
-  return Object.entries(set.rows).sort(([a, x], [b, y]) => x.order - y.order || (a < b ? -1 : 1));
+  return inOrder(set.rows);
 }
 
 /** Changes one thing of a row; `undefined` takes it away. */
@@ -73,8 +75,8 @@ export function newRow(
   end: TargetRow['end'],
   wanted: TargetRow['wanted'],
 ): readonly Edit[] {
-  const orders = Object.values(job.targetSets[set]!.rows).map((row) => row.order);
-  const row: TargetRow = { order: Math.max(0, ...orders) + 1, end, people: { least: 0, most: 10 }, wanted };
+  const order = nextOrder(job.targetSets[set]!.rows);
+  const row: TargetRow = { order, end, people: { least: 0, most: 10 }, wanted };
   return [write(job, ['targetSets', set, 'rows', id], row)];
 }
 

@@ -4,6 +4,7 @@ import type { LineWords, WorkListWords } from '@sagwright/workbench/words/fittin
 import { newId } from '../app/newId.ts';
 import { useStore } from '../app/useJob.ts';
 import { write } from '../job/edits.ts';
+import { nextOrder } from '../job/nextOrder.ts';
 import { FigureField } from '../machine/figures/FigureField.tsx';
 import { type FigurePart, quantity } from '../machine/figures/figure.ts';
 import { fittingFields, set as words } from '../words/set.ts';
@@ -135,7 +136,7 @@ function Members({ job, view }: Omit<FitPartsProps, 'list'>) {
         className="key"
         onClick={() =>
           store.act(add, (document) => {
-            const order = Math.max(0, ...Object.values(rear[at] ?? {}).map((each) => each.order)) + 1;
+            const order = nextOrder(rear[at] ?? {});
             return [write(document, ['fitting', 'rear', at, newId('fit')], { ...fresh, order })];
           })
         }

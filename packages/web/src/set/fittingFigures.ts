@@ -1,7 +1,9 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import { fastenings, gripped, toolKinds } from '@sagwright/records/schema/fastenings';
 import type { RearFitting } from '@sagwright/records/schema/fitting';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { fitting as said } from '@sagwright/workbench/words/english/fitting';
+import { choicesOf } from '../fields/choicesOf.ts';
 import { write } from '../job/edits.ts';
 import { type Figure, type FigurePart, quantity } from '../machine/figures/figure.ts';
 import { fittingFields as words } from '../words/set.ts';
@@ -84,7 +86,7 @@ function reservoirPart({ reservoir }: RearFitting): FigurePart {
 export function inTheWayFigures({
   inTheWay = {},
 }: RearFitting): readonly (readonly [string, FigurePart['figures']])[] {
-  return sorted(inTheWay).map(([id]) => [
+  return inOrder(inTheWay).map(([id]) => [
     id,
     [{ kind: 'text', path: `${REAR}.inTheWay.${id}.name`, label: words.partName, most: 120 }],
   ]);
@@ -93,7 +95,7 @@ export function inTheWayFigures({
 export function toolFigures({
   tools = {},
 }: RearFitting): readonly (readonly [string, FigurePart['figures']])[] {
-  return sorted(tools).map(([id, tool]) => {
+  return inOrder(tools).map(([id, tool]) => {
     const path = `${REAR}.tools.${id}`;
     const parts = Object.fromEntries(gripped.map((part) => [part, said.parts[part]]));
     const kinds = Object.fromEntries(toolKinds.map((kind) => [kind, kind]));
@@ -111,12 +113,6 @@ export function toolFigures({
 /** Paths of the torques, which have a box of their own. */
 export const torquePaths: readonly string[] = fastenings.map((part) => `${REAR}.torques.${part}.value`);
 
-function sorted<T extends { readonly order: number }>(
-  members: Readonly<Record<string, T>>,
-): readonly (readonly [string, T])[] {
-  return Object.entries(members).sort(([, a], [, b]) => a.order - b.order);
-}
-
 /** One of a few words, or '' where nobody told. */
 function choice(
   path: string,
@@ -132,10 +128,4 @@ function choice(
     choices: choicesOf(choices),
     change: (document, next) => [write(document, path.split('.'), next === '' ? undefined : next)],
   };
-}
-
-function choicesOf(
-  choices: Readonly<Record<string, string>>,
-): { readonly value: string; readonly word: string }[] {
-  return Object.entries(choices).map(([value, word]) => ({ value, word }));
 }

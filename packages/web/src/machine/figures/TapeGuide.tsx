@@ -8,6 +8,7 @@ import { useTable } from '../../app/useJob.ts';
 import { TapeSketch } from '../../drawings/rear/TapeSketch.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { write } from '../../job/edits.ts';
+import { nextOrder } from '../../job/nextOrder.ts';
 import { struts } from '../../words/figures.ts';
 import { tape as words } from '../../words/tape.ts';
 import { lengthName } from './lengthName.ts';
@@ -32,7 +33,7 @@ export default function TapeGuide({ travel }: { readonly travel: Points }) {
           ? [
               write(document, [...TAPE, newId('length')], {
                 ...shown.wanted,
-                order: orderAfter(tape),
+                order: nextOrder(tape),
                 length: quantity,
               }),
             ]
@@ -89,10 +90,6 @@ export default function TapeGuide({ travel }: { readonly travel: Points }) {
 function nextOf(listed: readonly ListedLength[], from: number): number {
   const places = listed.map((_, i) => (from + 1 + i) % listed.length);
   return places.find((place) => place !== from && listed[place]!.taken.length === 0) ?? from;
-}
-
-function orderAfter(tape: Readonly<Record<string, PointLength>>): number {
-  return Math.max(0, ...Object.values(tape).map(({ order }) => order)) + 1;
 }
 
 /** What goes when a length is taken back: the list with its last one. */

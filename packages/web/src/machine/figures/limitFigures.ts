@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import { speedSymbols } from '@sagwright/records/schema/limits';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { write } from '../../job/edits.ts';
 import { limitFigures as words } from '../../words/limitFigures.ts';
 import { type Column, type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
@@ -14,11 +15,11 @@ export function limitGroup({ machine }: JobDocument): FigureGroup {
       ...(['rear', 'front'] as const).map(
         (end): FigurePart => ({ title: words.tyre[end], figures: tyreFigures(end) }),
       ),
-      ...inOrder(machine.clearances).map(([id, { name }]) => ({
+      ...inOrder(machine.clearances ?? {}).map(([id, { name }]) => ({
         title: name,
         figures: clearanceFigures(`machine.clearances.${id}`),
       })),
-      ...inOrder(machine.knobs).map(([id, { name }]) => ({
+      ...inOrder(machine.knobs ?? {}).map(([id, { name }]) => ({
         title: name,
         figures: knobFigures(`machine.knobs.${id}`),
       })),
@@ -119,9 +120,3 @@ const readings: readonly Column[] = [
   { name: 'travel', label: words.travel, bound: 'wheelTravel', reading: 'tape' },
   { name: 'gap', label: words.gap, bound: 'gap', reading: 'tape' },
 ];
-
-function inOrder<T extends { readonly order: number }>(
-  members: Readonly<Record<string, T>> | undefined,
-): readonly (readonly [string, T])[] {
-  return Object.entries(members ?? {}).sort(([, a], [, b]) => a.order - b.order);
-}

@@ -1,6 +1,8 @@
 import type { Drive } from '@sagwright/records/schema/drive';
 import type { Points, Travel } from '@sagwright/records/schema/machine';
 import type { PointLength } from '@sagwright/records/schema/pointTape';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { write } from '../../job/edits.ts';
 import { struts as words } from '../../words/figures.ts';
 import { type Column, type Figure, type FigurePart, quantity } from './figure.ts';
@@ -35,7 +37,7 @@ function boltedTo(name: 'rocker' | 'farEye', on: string | undefined): Figure {
     path: steps.join('.'),
     label: words.boltedTo[name],
     value: on ?? '',
-    choices: Object.entries(words.carriers).map(([value, word]) => ({ value, word })),
+    choices: choicesOf(words.carriers),
     change: (document, value) => [write(document, steps, value)],
   };
 }
@@ -43,7 +45,7 @@ function boltedTo(name: 'rocker' | 'farEye', on: string | undefined): Figure {
 /** Lengths that a tape read between the parts, in their order; none where no tape was laid. */
 export function tapeParts(travel: Travel): readonly FigurePart[] {
   if (!('tape' in travel) || travel.tape === undefined) return [];
-  const lengths = Object.entries<PointLength>(travel.tape).sort(([, a], [, b]) => a.order - b.order);
+  const lengths = inOrder<PointLength>(travel.tape);
   const figures = lengths.flatMap(([id, each]): Figure[] => {
     const path = `${TRAVEL}.tape.${id}`;
     const name = lengthName(each);

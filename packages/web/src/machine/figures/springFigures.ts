@@ -1,5 +1,6 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import type { Spring, SpringRate } from '@sagwright/records/schema/springs';
+import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { write } from '../../job/edits.ts';
 import { formerKind } from '../../job/formerKind.ts';
 import { groups, springs as words } from '../../words/figures.ts';
@@ -8,11 +9,10 @@ import { type Figure, type FigureGroup, quantity } from './figure.ts';
 
 /** Every spring of the job, in its order. */
 export function springGroup(job: JobDocument): FigureGroup {
-  const inOrder = Object.entries(job.springs).sort(([, x], [, y]) => x.order - y.order);
   return {
     id: 'springs',
     title: groups.springs,
-    parts: inOrder.map(([id, spring]) => ({
+    parts: inOrder(job.springs).map(([id, spring]) => ({
       title: `${words.end[spring.end]}: ${spring.name}`,
       figures: springFigures(id, spring),
     })),
