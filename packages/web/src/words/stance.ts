@@ -60,8 +60,6 @@ export const stanceFigures = {
   add: 'Add it',
   addTitle: 'A point to tell of',
   added: (name: string) => `added: ${name}`,
-  remove: (name: string) => `Remove ${name}`,
-  removed: (name: string) => `removed: ${name}`,
   unnamed: (kind: StancePoint['kind']) => stanceFigures.kinds[kind],
   stated: 'Planned to stand otherwise, and looked at',
   beam: 'Dipped beam on a wall, as found',

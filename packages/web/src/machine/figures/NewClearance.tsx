@@ -4,11 +4,13 @@ import { useState } from 'react';
 import { newId } from '../../app/newId.ts';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { write } from '../../job/edits.ts';
+import { nextOrder } from '../../job/nextOrder.ts';
 import { limitFigures as words } from '../../words/limitFigures.ts';
-import { choicesOf, nextOrder } from './newMember.ts';
+import { NewMember } from './NewMember.tsx';
 
 type Reading = Readonly<Record<'travel' | 'gap', Quantity | null>>;
 
@@ -32,46 +34,38 @@ export function NewClearance() {
     setReading(NOTHING);
   };
   return (
-    <fieldset className="sheet-new">
-      <legend>{words.addClearance}</legend>
-      <div className="sheet-fields">
-        <ChoiceField
-          label={words.kind}
-          path="new-clearance.kind"
-          value={kind}
-          choices={choicesOf(words.kinds)}
-          onCommit={setKind}
+    <NewMember
+      title={words.addClearance}
+      doWord={words.add}
+      onMake={reading.travel === null || reading.gap === null ? null : add}
+    >
+      <ChoiceField
+        label={words.kind}
+        path="new-clearance.kind"
+        value={kind}
+        choices={choicesOf(words.kinds)}
+        onCommit={setKind}
+      />
+      <ChoiceField
+        label={words.end}
+        path="new-clearance.end"
+        value={end}
+        choices={choicesOf(words.ends)}
+        onCommit={setEnd}
+      />
+      <TextField label={words.name} path="new-clearance.name" value={name} most={120} onCommit={setName} />
+      {(['travel', 'gap'] as const).map((part) => (
+        <QuantityField
+          key={part}
+          label={part === 'travel' ? words.readAt : words.gapRead}
+          path={`new-clearance.${part}`}
+          quantity={reading[part] ?? undefined}
+          dimension="length"
+          bound={part === 'travel' ? 'wheelTravel' : 'gap'}
+          reading="tape"
+          onCommit={(quantity) => setReading({ ...reading, [part]: quantity })}
         />
-        <ChoiceField
-          label={words.end}
-          path="new-clearance.end"
-          value={end}
-          choices={choicesOf(words.ends)}
-          onCommit={setEnd}
-        />
-        <TextField label={words.name} path="new-clearance.name" value={name} most={120} onCommit={setName} />
-        {(['travel', 'gap'] as const).map((part) => (
-          <QuantityField
-            key={part}
-            label={part === 'travel' ? words.readAt : words.gapRead}
-            path={`new-clearance.${part}`}
-            quantity={reading[part] ?? undefined}
-            dimension="length"
-            bound={part === 'travel' ? 'wheelTravel' : 'gap'}
-            reading="tape"
-            onCommit={(quantity) => setReading({ ...reading, [part]: quantity })}
-          />
-        ))}
-        <button
-          type="button"
-          className="key"
-          data-do
-          disabled={reading.travel === null || reading.gap === null}
-          onClick={add}
-        >
-          {words.add}
-        </button>
-      </div>
-    </fieldset>
+      ))}
+    </NewMember>
   );
 }

@@ -3,11 +3,13 @@ import { useState } from 'react';
 import { newId } from '../../app/newId.ts';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { TextField } from '../../fields/TextField.tsx';
 import { write } from '../../job/edits.ts';
+import { nextOrder } from '../../job/nextOrder.ts';
 import { limitFigures as words } from '../../words/limitFigures.ts';
+import { NewMember } from './NewMember.tsx';
 import { NumberField } from './NumberField.tsx';
-import { choicesOf, nextOrder } from './newMember.ts';
 
 /** A damper's knob with all its clicks; where it stands has its field once it is there. */
 export function NewKnob() {
@@ -29,31 +31,25 @@ export function NewKnob() {
     setCount(null);
   };
   return (
-    <fieldset className="sheet-new">
-      <legend>{words.addKnob}</legend>
-      <div className="sheet-fields">
-        <ChoiceField
-          label={words.end}
-          path="new-knob.end"
-          value={end}
-          choices={choicesOf(words.ends)}
-          onCommit={setEnd}
-        />
-        <TextField label={words.knobName} path="new-knob.name" value={name} most={120} onCommit={setName} />
-        <NumberField
-          label={words.clicks.count}
-          path="new-knob.count"
-          value={count ?? undefined}
-          unit={words.clicks.unit}
-          least={1}
-          most={100}
-          whole
-          onCommit={setCount}
-        />
-        <button type="button" className="key" data-do disabled={count === null} onClick={add}>
-          {words.add}
-        </button>
-      </div>
-    </fieldset>
+    <NewMember title={words.addKnob} doWord={words.add} onMake={count === null ? null : add}>
+      <ChoiceField
+        label={words.end}
+        path="new-knob.end"
+        value={end}
+        choices={choicesOf(words.ends)}
+        onCommit={setEnd}
+      />
+      <TextField label={words.knobName} path="new-knob.name" value={name} most={120} onCommit={setName} />
+      <NumberField
+        label={words.clicks.count}
+        path="new-knob.count"
+        value={count ?? undefined}
+        unit={words.clicks.unit}
+        least={1}
+        most={100}
+        whole
+        onCommit={setCount}
+      />
+    </NewMember>
   );
 }

@@ -4,10 +4,14 @@ import { useState } from 'react';
 import { newId } from '../../app/newId.ts';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { write } from '../../job/edits.ts';
+import { nextOrder } from '../../job/nextOrder.ts';
 import { stanceFigures as words } from '../../words/stance.ts';
+import { NewMember } from './NewMember.tsx';
+import { RemoveKeys } from './RemoveKeys.tsx';
 
 type Place = Readonly<Record<'x' | 'height' | 'sideways', Quantity | null>>;
 
@@ -22,73 +26,57 @@ const axes = [
 /** A peg, a part, the stand's foot or the lamp that the job did not know; the beam; and keys that take one out. */
 export function NewPoint() {
   const { state, store } = useTable();
-  const job = jobOf(state);
-  const points = Object.entries(job.machine.points ?? {});
+  const known = jobOf(state).machine.points ?? {};
   const [kind, setKind] = useState<StancePoint['kind']>('rider peg');
   const [typed, setName] = useState('');
   const [at, setAt] = useState(NOWHERE);
   const name = typed === '' ? words.unnamed(kind) : typed;
   const add = (): void => {
     const { x, height, sideways } = at;
-    const order = Math.max(0, ...points.map(([, each]) => each.order)) + 1;
-    const point = { name, order, kind, at: { x, height }, ...(sideways !== null && { sideways }) };
+    const point = {
+      name,
+      order: nextOrder(known),
+      kind,
+      at: { x, height },
+      ...(sideways !== null && { sideways }),
+    };
     store.act(words.added(name), (document) => [
       write(document, ['machine', 'points', newId('point')], point),
     ]);
     setName('');
     setAt(NOWHERE);
   };
-  const remove = (id: string, called: string): void =>
-    store.act(words.removed(called), (document) => {
-      const isLast = points.length === 1;
-      return [write(document, isLast ? ['machine', 'points'] : ['machine', 'points', id], undefined)];
-    });
   return (
     <>
-      <fieldset className="sheet-new">
-        <legend>{words.addTitle}</legend>
-        <div className="sheet-fields">
-          <ChoiceField
-            label={words.kind}
-            path="new-point.kind"
-            value={kind}
-            choices={(Object.keys(words.kinds) as StancePoint['kind'][]).map((value) => ({
-              value,
-              word: words.kinds[value],
-            }))}
-            onCommit={setKind}
+      <NewMember
+        title={words.addTitle}
+        doWord={words.add}
+        onMake={at.x === null || at.height === null ? null : add}
+      >
+        <ChoiceField
+          label={words.kind}
+          path="new-point.kind"
+          value={kind}
+          choices={choicesOf(words.kinds)}
+          onCommit={setKind}
+        />
+        <TextField label={words.name} path="new-point.name" value={name} most={120} onCommit={setName} />
+        {axes.map(([axis, label, bound]) => (
+          <QuantityField
+            key={axis}
+            label={label}
+            path={`new-point.${axis}`}
+            quantity={at[axis] ?? undefined}
+            dimension="length"
+            bound={bound}
+            reading="geometry"
+            onCommit={(quantity) => setAt({ ...at, [axis]: quantity })}
           />
-          <TextField label={words.name} path="new-point.name" value={name} most={120} onCommit={setName} />
-          {axes.map(([axis, label, bound]) => (
-            <QuantityField
-              key={axis}
-              label={label}
-              path={`new-point.${axis}`}
-              quantity={at[axis] ?? undefined}
-              dimension="length"
-              bound={bound}
-              reading="geometry"
-              onCommit={(quantity) => setAt({ ...at, [axis]: quantity })}
-            />
-          ))}
-          <button
-            type="button"
-            className="key"
-            data-do
-            disabled={at.x === null || at.height === null}
-            onClick={add}
-          >
-            {words.add}
-          </button>
-        </div>
-      </fieldset>
+        ))}
+      </NewMember>
       <div className="sheet-keys">
         <BeamKey />
-        {points.map(([id, { name: called }]) => (
-          <button key={id} type="button" className="key" onClick={() => remove(id, called)}>
-            {words.remove(called)}
-          </button>
-        ))}
+        <RemoveKeys list="points" members={known} />
       </div>
     </>
   );

@@ -3,10 +3,12 @@ import { useState } from 'react';
 import { newId } from '../../app/newId.ts';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { newSpring } from '../../job/springs.ts';
 import { springs as words } from '../../words/figures.ts';
+import { NewMember } from './NewMember.tsx';
 
 /** A spring that the job did not know: where it goes, its name, its rate; the rest at its own fields once it is there. */
 export function NewSpring() {
@@ -24,33 +26,24 @@ export function NewSpring() {
     setRate(null);
   };
   return (
-    <fieldset className="sheet-new">
-      <legend>{words.addTitle}</legend>
-      <div className="sheet-fields">
-        <ChoiceField
-          label={words.isFor}
-          path="new-spring.end"
-          value={end}
-          choices={[
-            { value: 'rear', word: words.ends2.rear },
-            { value: 'front', word: words.ends2.front },
-          ]}
-          onCommit={setEnd}
-        />
-        <TextField label={words.name} path="new-spring.name" value={name} most={120} onCommit={setName} />
-        <QuantityField
-          label={words.rate}
-          path="new-spring.rate"
-          quantity={rate ?? undefined}
-          dimension="rate"
-          bound="springRate"
-          reading="springRate"
-          onCommit={setRate}
-        />
-        <button type="button" className="key" data-do disabled={rate === null} onClick={add}>
-          {words.add}
-        </button>
-      </div>
-    </fieldset>
+    <NewMember title={words.addTitle} doWord={words.add} onMake={rate === null ? null : add}>
+      <ChoiceField
+        label={words.isFor}
+        path="new-spring.end"
+        value={end}
+        choices={choicesOf(words.ends2)}
+        onCommit={setEnd}
+      />
+      <TextField label={words.name} path="new-spring.name" value={name} most={120} onCommit={setName} />
+      <QuantityField
+        label={words.rate}
+        path="new-spring.rate"
+        quantity={rate ?? undefined}
+        dimension="rate"
+        bound="springRate"
+        reading="springRate"
+        onCommit={setRate}
+      />
+    </NewMember>
   );
 }
