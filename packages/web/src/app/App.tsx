@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { type Door, JobDoor, SHUT } from '../files/JobDoor.tsx';
 import { nextUndo } from '../job/edits.ts';
 import type { JobStore } from '../job/jobStore.ts';
@@ -13,20 +13,15 @@ import { KeepingNotice } from './KeepingNotice.tsx';
 import type { Keeper } from './keeper.ts';
 import { NewerNotice } from './NewerNotice.tsx';
 import type { NewerPage } from './newerPage.ts';
-import { OpenTab } from './OpenTab.tsx';
+import { OnTable } from './OnTable.tsx';
+import { PageKeys } from './PageKeys.tsx';
 import { usePageWide } from './pageWidth.ts';
 import { useSession } from './session.ts';
 import { setSays } from './setSays.ts';
 import { TabIndex, tabNames } from './TabIndex.tsx';
 import { useTheme } from './theme.ts';
 import { jobOf, StoreProvider, TableProvider, usePlannedJob } from './useJob.ts';
-import { usePageKeys } from './usePageKeys.ts';
 import './app.css';
-
-const FiguresSheet = lazy(() => import('../machine/figures/FiguresSheet.tsx'));
-const noField = { kind: 'figures', path: null } as const;
-const KeyList = lazy(() => import('./KeyList.tsx'));
-const ProblemList = lazy(() => import('./ProblemList.tsx'));
 
 interface AppProps {
   readonly store: JobStore;
@@ -43,26 +38,15 @@ export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppPro
   const [{ tab, load, shown }, look] = useSession();
   const [sheet, setSheet] = useState<MachineSheet | null>(null);
   const [fitField, setFitField] = useState<{ readonly path: string } | null>(null);
-  const [keys, setKeys] = useState(false);
   const [door, setDoor] = useState(begunAt);
   const [theme, setTheme] = useTheme();
   const wide = usePageWide();
   const table = usePlannedJob(store, 'typed', load, makeWorker);
   const job = jobOf(table.state);
   const undo = nextUndo(table.state.changes);
-  usePageKeys({
-    tabs: tabNames.length,
-    onTab: (index) => look({ tab: tabNames[index]! }),
-    onUndo: store.undo,
-    onList: () => setKeys(true),
-  });
   const onLaid = (): void => {
     look({ load: null, shown: 'asFound' });
     setSheet(null);
-  };
-  const showAsKept = async (): Promise<void> => {
-    const there = await shelf.one(table.state.id);
-    if (there !== null) keeper.layKept(there);
   };
   const goToField = (path: string): void => {
     if (path.startsWith('fitting.')) {
@@ -90,48 +74,21 @@ export function App({ store, shelf, keeper, newer, begunAt, makeWorker }: AppPro
           <main className="app-main" aria-busy={table.behind !== 'nothing'} data-behind={table.behind}>
             <p className="app-working">{words.working}</p>
             <NewerNotice newer={newer} />
-            <KeepingNotice
-              keeper={keeper}
-              onToFile={() =>
-                void import('../files/saveJob.ts').then(({ saveJob }) => saveJob(table.state.document))
-              }
-              onShowIt={() => void showAsKept()}
-            />
+            <KeepingNotice keeper={keeper} shelf={shelf} />
             <JobDoor door={door} onDoor={setDoor} shelf={shelf} keeper={keeper} onLaid={onLaid} />
-            {table.problems.length > 0 && (
-              <Suspense>
-                <ProblemList problems={table.problems} hasPlan={table.view !== null} onGo={goToField} />
-              </Suspense>
-            )}
-            {table.view === null && table.problems.length > 0 && (
-              <Suspense>
-                <FiguresSheet
-                  view={null}
-                  load={null}
-                  asked={sheet?.kind === 'figures' ? sheet : noField}
-                  onSheet={setSheet}
-                />
-              </Suspense>
-            )}
-            {table.view !== null && (
-              <OpenTab
-                view={table.view}
-                tab={tab}
-                wide={wide}
-                load={load}
-                shown={shown}
-                sheet={sheet}
-                fitField={fitField}
-                onLook={look}
-                onSheet={setSheet}
-              />
-            )}
+            <OnTable
+              tab={tab}
+              wide={wide}
+              load={load}
+              shown={shown}
+              sheet={sheet}
+              fitField={fitField}
+              onLook={look}
+              onSheet={setSheet}
+              onField={goToField}
+            />
           </main>
-          {keys && (
-            <Suspense>
-              <KeyList onClose={() => setKeys(false)} />
-            </Suspense>
-          )}
+          <PageKeys tabs={tabNames.length} onTab={(index) => look({ tab: tabNames[index]! })} />
           <TabIndex
             tab={tab}
             says={{ machine: setUps[shown], choose: chooseSays(table.view), set: setSays(job) }}

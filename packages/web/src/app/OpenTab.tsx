@@ -1,7 +1,6 @@
 import type { PageView } from '@sagwright/workbench/page/shapes';
 import type { SetUpShown } from '@sagwright/workbench/why/standingShown';
 import { lazy, memo, Suspense, useCallback, useState } from 'react';
-
 import { MachineTab } from '../machine/MachineTab.tsx';
 import type { MachineSheet, OpenSheet } from '../machine/sheets.ts';
 import type { Session } from './session.ts';
@@ -9,7 +8,7 @@ import type { Session } from './session.ts';
 const ChooseTab = lazy(() => import('../choose/ChooseTab.tsx'));
 const SetTab = lazy(() => import('../set/SetTab.tsx'));
 
-interface OpenTabProps extends Session {
+export interface OpenTabProps extends Session {
   readonly view: PageView;
   /** The machine stays beside the other tab. */
   readonly wide: boolean;
