@@ -13,6 +13,7 @@ import { remember, remembered } from '../storage/remembered.ts';
 import { set as words } from '../words/set.ts';
 import { FitParts } from './FitParts.tsx';
 import { FitSteps } from './FitSteps.tsx';
+import { NotedDone, NotedEarly } from './Noted.tsx';
 import { doneNow, notDone } from './stepEdits.ts';
 import './fitPage.css';
 
@@ -39,10 +40,7 @@ export function FitPage({ view, job, sound }: FitPageProps) {
       }),
     [store, by],
   );
-  const undone = useCallback(
-    (id: string, title: string) => store.act(title, (document) => [notDone(document, id)]),
-    [store],
-  );
+  const undone = (id: string, title: string): void => store.act(title, (document) => [notDone(document, id)]);
   const progress = words.progress(list.done.length, work.steps.length);
   return (
     <>
@@ -63,27 +61,7 @@ export function FitPage({ view, job, sound }: FitPageProps) {
           }}
         />
       </div>
-      {(list.undo.length > 0 || list.again.length > 0 || list.lost.length > 0 || list.unknown !== null) && (
-        <section className="fit-early" aria-label={words.undoTitle}>
-          {list.undo.length > 0 && <h3>{words.undoTitle}</h3>}
-          {list.undo.map(({ id, text }) => (
-            <div key={id} className="fit-early-row">
-              <p>{text}</p>
-              <button type="button" className="key" onClick={() => undone(id, words.undoneOf(id))}>
-                {words.undone}
-              </button>
-            </div>
-          ))}
-          {list.again.length > 0 && <h3>{words.againTitle}</h3>}
-          {list.again.map(({ id, text }) => (
-            <p key={id}>{text}</p>
-          ))}
-          {list.lost.length > 0 && <h3>{words.lostTitle}</h3>}
-          {[...list.lost, ...(list.unknown === null ? [] : [list.unknown])].map((text) => (
-            <p key={text}>{text}</p>
-          ))}
-        </section>
-      )}
+      <NotedEarly list={list} onUndone={undone} />
       <FitParts list={list} job={job} view={view} />
       <ul className="fit-cautions">
         {list.cautions.map((text) => (
@@ -91,21 +69,7 @@ export function FitPage({ view, job, sound }: FitPageProps) {
         ))}
       </ul>
       <FitSteps phases={list.phases} job={job} onDone={done} />
-      {list.done.length > 0 && (
-        <details className="fit-done">
-          <summary>{words.doneTitle(list.done.length)}</summary>
-          {list.done.map(({ id, number, title, by: who }) => (
-            <div key={id} className="fit-early-row">
-              <p>
-                <b>{number}</b> {title} <span className="fit-quiet">{who}</span>
-              </p>
-              <button type="button" className="key" onClick={() => undone(id, words.notDoneOf(title))}>
-                {words.notDone}
-              </button>
-            </div>
-          ))}
-        </details>
-      )}
+      <NotedDone list={list} onUndone={undone} />
       <p className="fit-source">{list.source}</p>
       <button
         type="button"

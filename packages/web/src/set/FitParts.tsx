@@ -6,7 +6,8 @@ import { useStore } from '../app/useJob.ts';
 import { write } from '../job/edits.ts';
 import { nextOrder } from '../job/nextOrder.ts';
 import { FigureField } from '../machine/figures/FigureField.tsx';
-import { type FigurePart, quantity } from '../machine/figures/figure.ts';
+import { quantity } from '../machine/figures/figure.ts';
+import { PartFields } from '../machine/figures/PartFields.tsx';
 import { fittingFields, set as words } from '../words/set.ts';
 import { whole } from '../words/whole.ts';
 import { fittingParts, inTheWayFigures, toolFigures } from './fittingFigures.ts';
@@ -48,7 +49,7 @@ export function FitParts({ list, job, view }: FitPartsProps) {
           </div>
         ))}
         {fittingParts(job).map((part) => (
-          <Part key={part.title} {...part} view={view} />
+          <PartFields key={part.title} part={part} view={view} isAsked={false} />
         ))}
         <FreeLength job={job} view={view} />
         <Members job={job} view={view} />
@@ -59,19 +60,6 @@ export function FitParts({ list, job, view }: FitPartsProps) {
 
 function Line({ text, tone }: LineWords) {
   return <li data-tone={tone}>{whole(text)}</li>;
-}
-
-function Part({ title, figures, view }: FigurePart & { readonly view: PageView }) {
-  return (
-    <section className="sheet-part">
-      {title !== null && <h3>{title}</h3>}
-      <div className="sheet-fields">
-        {figures.map((figure) => (
-          <FigureField key={figure.path} figure={figure} view={view} />
-        ))}
-      </div>
-    </section>
-  );
 }
 
 /** Of the spring that goes in: every preload is counted from it. */
@@ -85,7 +73,7 @@ function FreeLength({ job, view }: Omit<FitPartsProps, 'list'>) {
     'springLength',
     'springLength',
   );
-  return <Part title={null} figures={[figure]} view={view} />;
+  return <PartFields part={{ title: null, figures: [figure] }} view={view} isAsked={false} />;
 }
 
 /** Parts in the way, and tools, with keys that add one and take one out. */
