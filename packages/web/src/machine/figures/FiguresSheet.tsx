@@ -1,21 +1,13 @@
 import type { LoadView, PageView } from '@sagwright/workbench/page/shapes';
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { figures as words } from '../../words/figures.ts';
 import { SheetFrame } from '../SheetFrame.tsx';
 import type { MachineSheet, OpenSheet } from '../sheets.ts';
-import { FoundFork } from './FoundFork.tsx';
+import { BesideFields } from './BesideFields.tsx';
 import { figureFor, figureGroups, groupToAddIn } from './groups.ts';
-import { NewLimits } from './NewLimits.tsx';
-import { NewPoint } from './NewPoint.tsx';
-import { NewSpring } from './NewSpring.tsx';
 import { PartFields } from './PartFields.tsx';
-import { RaisedWheel } from './RaisedWheel.tsx';
 import './figuresSheet.css';
-
-const ForkForces = lazy(() => import('./ForkForces.tsx'));
-const RearMotion = lazy(() => import('./RearMotion.tsx'));
-const TapeGuide = lazy(() => import('./TapeGuide.tsx'));
 
 interface FiguresSheetProps {
   /** Null while the job has no plan yet: then nothing is assumed. */
@@ -32,7 +24,6 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
   const { path } = asked;
   const { state } = useTable();
   const job = jobOf(state);
-  const { travel } = job.machine.rear;
   const groups = figureGroups(job);
   const wanted = path === null ? null : figureFor(groups, path);
   const toAdd = path === null || wanted !== null ? null : groupToAddIn(path);
@@ -75,26 +66,13 @@ export default function FiguresSheet({ view, load, asked, onSheet }: FiguresShee
             isAsked={wanted !== null && part.figures.includes(wanted.figure)}
           />
         ))}
-        {group.id === 'rear' && (travel.kind === 'direct' || travel.kind === 'linkage') && (
-          <Suspense>
-            <TapeGuide key={travel.kind} travel={travel} />
-          </Suspense>
-        )}
-        {group.id === 'rear' && view !== null && load !== null && (
-          <Suspense>
-            <RearMotion loads={view.loads} load={load} />
-          </Suspense>
-        )}
-        {group.id === 'front' && (
-          <Suspense>
-            <ForkForces onSheet={onSheet} />
-          </Suspense>
-        )}
-        {group.id === 'found' && <FoundFork />}
-        {group.id === 'springs' && <NewSpring />}
-        {group.id === 'stance' && <NewPoint />}
-        {group.id === 'limits' && <NewLimits />}
-        {group.id === 'scales' && <RaisedWheel />}
+        <BesideFields
+          group={group.id}
+          travel={job.machine.rear.travel}
+          view={view}
+          load={load}
+          onSheet={onSheet}
+        />
       </div>
     </SheetFrame>
   );
