@@ -1,5 +1,5 @@
 import type { JobDocument } from '@sagwright/records/schema';
-import { fastenings, gripped, toolKinds } from '@sagwright/records/schema/fastenings';
+import { gripped, toolKinds } from '@sagwright/records/schema/fastenings';
 import type { RearFitting } from '@sagwright/records/schema/fitting';
 import { inOrder } from '@sagwright/workbench/inputs/desk';
 import { fitting as said } from '@sagwright/workbench/words/english/fitting';
@@ -109,9 +109,6 @@ export function toolFigures({
     ];
   });
 }
-
-/** Paths of the torques, which have a box of their own. */
-export const torquePaths: readonly string[] = fastenings.map((part) => `${REAR}.torques.${part}.value`);
 
 /** One of a few words, or '' where nobody told. */
 function choice(
