@@ -1,5 +1,6 @@
 import type { LimitListView, LimitRowView } from '@sagwright/workbench/page/limitListView';
 import type { LoadView } from '@sagwright/workbench/page/shapes';
+import { capital } from '@sagwright/workbench/words/capital';
 import { memo, useCallback } from 'react';
 import { useTable } from '../app/useJob.ts';
 import { useTold } from '../app/useTold.ts';
@@ -155,8 +156,4 @@ function Rooms({
       </ul>
     </>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from '@sagwright/workbench/words/capital';
 import type { WhyInputWords, WhyWords } from '@sagwright/workbench/words/why';
 import { useCallback } from 'react';
 import { useTable } from '../app/useJob.ts';
@@ -93,8 +94,4 @@ function Shares({
 
 function percent(share: number): string {
   return share < 0.005 ? '< 1' : (100 * share).toFixed(0);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from '@sagwright/workbench/words/capital';
 /** Every word of the machine's own figures. English. */
 export const figures = {
   title: 'This machine',
@@ -322,7 +323,3 @@ export const rows = {
   less: 'Take the last away',
   act: (label: string) => label.toLowerCase(),
 } as const;
-
-function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
-}

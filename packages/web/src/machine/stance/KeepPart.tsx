@@ -1,4 +1,5 @@
 import type { KeepView, StanceView } from '@sagwright/workbench/page/stanceView';
+import { capital } from '@sagwright/workbench/words/capital';
 import { jobOf, useTable } from '../../app/useJob.ts';
 import { choose } from '../../job/choice.ts';
 import { stance as words } from '../../words/stance.ts';
@@ -39,8 +40,4 @@ export function KeepPart({ view }: { readonly view: StanceView }) {
       {view.keep.length > 0 && <p>{view.look}</p>}
     </section>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,6 +1,7 @@
 import type { FigureWords } from '@sagwright/workbench/page/shapes';
 import type { StanceRowView, StanceView } from '@sagwright/workbench/page/stanceView';
 import type { StanceQuestion } from '@sagwright/workbench/stance/whyStance';
+import { capital } from '@sagwright/workbench/words/capital';
 import { attitude } from '../../words/machine.ts';
 import { stance as words } from '../../words/stance.ts';
 import type { OpenSheet } from '../sheets.ts';
@@ -120,8 +121,4 @@ function Key({
       </span>
     </button>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
