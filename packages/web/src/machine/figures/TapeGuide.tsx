@@ -7,7 +7,7 @@ import { newId } from '../../app/newId.ts';
 import { useTable } from '../../app/useJob.ts';
 import { TapeSketch } from '../../drawings/rear/TapeSketch.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
-import { write } from '../../job/edits.ts';
+import { type Edit, write } from '../../job/edits.ts';
 import { nextOrder } from '../../job/nextOrder.ts';
 import { struts } from '../../words/figures.ts';
 import { tape as words } from '../../words/tape.ts';
@@ -26,19 +26,12 @@ export default function TapeGuide({ travel }: { readonly travel: Points }) {
   const name = lengthName(shown.wanted);
   const left = listed.filter(({ taken }) => taken.length === 0).length;
   const take = (quantity: Quantity | null): void => {
-    store.act(name, (document) =>
-      quantity === null
-        ? taken(id, tape).map((path) => write(document, path, undefined))
-        : id === undefined
-          ? [
-              write(document, [...TAPE, newId('length')], {
-                ...shown.wanted,
-                order: nextOrder(tape),
-                length: quantity,
-              }),
-            ]
-          : [write(document, [...TAPE, id, 'length'], quantity)],
-    );
+    store.act(name, (document) => {
+      if (quantity === null) return takenBack(document, id, tape);
+      if (id !== undefined) return [write(document, [...TAPE, id, 'length'], quantity)];
+      const length = { ...shown.wanted, order: nextOrder(tape), length: quantity };
+      return [write(document, [...TAPE, newId('length')], length)];
+    });
     if (quantity !== null && id === undefined) goTo(nextOf(listed, wanted));
   };
   return (
@@ -92,11 +85,12 @@ function nextOf(listed: readonly ListedLength[], from: number): number {
   return places.find((place) => place !== from && listed[place]!.taken.length === 0) ?? from;
 }
 
-/** What goes when a length is taken back: the list with its last one. */
-function taken(
+/** A length taken back; the list goes with its last one. */
+function takenBack(
+  document: unknown,
   id: string | undefined,
   tape: Readonly<Record<string, PointLength>>,
-): readonly (readonly string[])[] {
+): readonly Edit[] {
   if (id === undefined) return [];
-  return [Object.keys(tape).length === 1 ? TAPE : [...TAPE, id]];
+  return [write(document, Object.keys(tape).length === 1 ? TAPE : [...TAPE, id], undefined)];
 }
