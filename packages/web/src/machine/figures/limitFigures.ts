@@ -1,6 +1,7 @@
 import type { JobDocument } from '@sagwright/records/schema';
 import { speedSymbols } from '@sagwright/records/schema/limits';
 import { inOrder } from '@sagwright/workbench/inputs/desk';
+import { choicesOf } from '../../fields/choicesOf.ts';
 import { write } from '../../job/edits.ts';
 import { limitFigures as words } from '../../words/limitFigures.ts';
 import { type Column, type Figure, type FigureGroup, type FigurePart, quantity, together } from './figure.ts';
@@ -68,10 +69,7 @@ function wordOf(path: string, label: string, choices: Readonly<Record<string, st
     path,
     label,
     value: '',
-    choices: [
-      { value: 'undefined', word: words.notRead },
-      ...Object.entries(choices).map(([value, word]) => ({ value, word })),
-    ],
+    choices: [{ value: 'undefined', word: words.notRead }, ...choicesOf(choices)],
     change: (document, value) => [
       write(document, path.split('.'), value === 'undefined' ? undefined : value),
     ],
