@@ -72,9 +72,9 @@ export function takeFrom(): Take {
 
 /**
  * Takes the figures that were taken before once more, with the one at `moved` off by `by` (SI): so that what a figure moves
- * is found by taking everything again. Nothing is noted.
+ * is found by taking everything again; none is off where none is named. Nothing is noted.
  */
-export function takeAgain(figures: ReadonlyMap<string, UsedFigure>, moved: string, by: number): Take {
+export function takeAgain(figures: ReadonlyMap<string, UsedFigure>, moved = '', by = 0): Take {
   const again = (path: string): number => figures.get(path)!.value + (path === moved ? by : 0);
   return {
     figures,

@@ -61,7 +61,7 @@ export function ratingContributions(planned: JobPlan, of: LimitOf): readonly Con
     const path = limitPath(planned, of);
     return ofWidth(path, planned.inputs.figures.get(path)?.halfWidth ?? 0);
   }
-  const { value, moves } = partsOfTable(takeAgain(planned.inputs.figures, '', 0), end, tyre!)!;
+  const { value, moves } = partsOfTable(takeAgain(planned.inputs.figures), end, tyre!)!;
   return spreadOf(value, moves).contributions;
 }
 

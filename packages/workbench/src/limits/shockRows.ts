@@ -86,7 +86,7 @@ function lengthRow({ job, inputs }: JobPlan): readonly LimitRow[] {
   ];
   const found = { value: stands.value + chosen, plusMinus: stands.plusMinus };
   const held = ways.map((way): Held | null => {
-    const parts = ownParts(takeAgain(inputs.figures, '', 0), way);
+    const parts = ownParts(takeAgain(inputs.figures), way);
     if (parts === null) return null;
     const { figure: margin, contributions } = spreadOf(parts.value, parts.moves);
     return { loadCase: null, found, allowed: null, margin, contributions: () => contributions };

@@ -19,10 +19,7 @@ export function shockFigure({ job, inputs }: JobPlan, figure: ShockFigure): Open
   const typed = job.machine.rear.shock.lengthAdjuster;
   if (typed === undefined) return 'no length adjuster';
   const left = figure === 'longer-left' ? longerLeft : shorterLeft;
-  const parts = ownParts(
-    takeAgain(inputs.figures, '', 0),
-    (take) => left(adjusterSI(take, typed))?.length ?? null,
-  );
+  const parts = ownParts(takeAgain(inputs.figures), (take) => left(adjusterSI(take, typed))?.length ?? null);
   if (parts === null) return 'length not checked';
   const { figure: value, contributions } = spreadOf(parts.value, parts.moves);
   return { value, contributions };
