@@ -13,7 +13,7 @@ import { measuredAtOf } from './measuredAt.ts';
 import { rearMotion } from './rearMotion.ts';
 import { rubberOf } from './rubber.ts';
 import { shockAir } from './shockAir.ts';
-import { shockGas, topOutOf } from './struts.ts';
+import { rearStroke, shockGas, topOutOf } from './struts.ts';
 import { tyreRadius } from './tyreRadius.ts';
 
 /** The machine as it was weighed, and what was found at both ends. */
@@ -74,7 +74,7 @@ function rearEnd(desk: Desk, weighing: WeighingSI): End {
   const { take, job } = desk;
   const { rear } = job.machine;
   const { shock } = rear;
-  const strokeMax = take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
+  const strokeMax = rearStroke(desk);
   const figures = foundEnd(desk, 'rear', shock.count, shock.adjuster, job.setups.asFound.rear);
   const shared = {
     gas: shockGas(desk, shock, strokeMax),

@@ -3,7 +3,7 @@ import { ATMOSPHERE } from '@sagwright/model/statics/machine';
 import type { GasDocument } from '../shock/document.ts';
 import type { Desk } from './desk.ts';
 import { ownFigure } from './ownFigure.ts';
-import { shockGas } from './struts.ts';
+import { rearStroke, shockGas } from './struts.ts';
 
 /**
  * How hard the gas of each damper pushes its shaft out, F = A_rod (P − P_atm), fully out and at full stroke; null where there is
@@ -13,7 +13,7 @@ export function shockGasFigures(desk: Desk): GasDocument | null {
   const at = (share: number) =>
     ownFigure(desk, (beside) => {
       const { shock } = beside.job.machine.rear;
-      const stroke = beside.take.orAssumed('machine.rear.shock.stroke', shock.stroke, 'stroke', 'rearStroke');
+      const stroke = rearStroke(beside);
       const gas = shockGas(beside, shock, stroke);
       if (gas === null) return null;
       const out = { force: 0, rate: 0 };

@@ -8,6 +8,11 @@ import { type Desk, impossible, note } from './desk.ts';
 /** Temperature at which a machine stands while its sag is read [K]: 20 °C. */
 export const SETTLED = 293.15;
 
+/** Stroke of the rear shock [m]; assumed where nobody said. */
+export function rearStroke({ job, take }: Desk): number {
+  return take.orAssumed('machine.rear.shock.stroke', job.machine.rear.shock.stroke, 'stroke', 'rearStroke');
+}
+
 /** Gas of each rear shock; assumed where nobody said, null where there is none. */
 export function shockGas(desk: Desk, { gas, build }: Shock, stroke: number): GasSI | null {
   if (gas === 'none') return null;

@@ -8,6 +8,7 @@ import { margins } from '../inputs/margins.ts';
 import { ownFigure } from '../inputs/ownFigure.ts';
 import { insideOf, springOverOf } from '../inputs/springFit.ts';
 import { freeLengthOf, solidLengthOf } from '../inputs/springs.ts';
+import { rearStroke } from '../inputs/struts.ts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import type { FitDocument, FittedAt, RoomLeft } from './document.ts';
@@ -51,7 +52,7 @@ function coilBindOf(desk: Desk, id: string, most: number): RoomLeft {
   const room = ownFigure(desk, (again) => {
     const [free, solid] = [freeLengthOf(again, id), solidLengthOf(again, id, spring)];
     if (free === null || solid === null) return null;
-    return free - solid - preloadOf(again, id) - most - strokeOf(again) - margins.keepFromCoilBind;
+    return free - solid - preloadOf(again, id) - most - rearStroke(again) - margins.keepFromCoilBind;
   });
   return roomLeft(room, [
     ...(freeLengthOf(desk, id) === null ? [`springs.${id}.freeLength`] : []),
@@ -79,10 +80,6 @@ function preloadOf(desk: Desk, id: string): number {
   const { shock } = desk.job.machine.rear;
   const setting = desk.job.setups.asFound.rear;
   return choiceFigures(desk, 'rear', shock.count, shock.adjuster, setting, id).preloadAtZero;
-}
-
-function strokeOf({ job, take }: Desk): number {
-  return take.orAssumed('machine.rear.shock.stroke', job.machine.rear.shock.stroke, 'stroke', 'rearStroke');
 }
 
 function heldOrLoose({ value, plusMinus }: Figure): FitDocument['atLoosest'] {
