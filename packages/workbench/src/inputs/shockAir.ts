@@ -35,12 +35,8 @@ const HANDS = 5000;
  */
 export function shockAir(desk: Desk, air: ShockAir | undefined, stroke: number): GasSI | null {
   if (air === undefined) return null;
-  const { take } = desk;
-  const area = circle(take.known(`${PATH}.diameter`, air.diameter, 'tube'));
-  const volume = take.known(`${PATH}.volume`, air.volume, 'airVolume');
-  const readAt = air.readAt === undefined ? 0 : take.known(`${PATH}.readAt`, air.readAt, 'tape');
-  const gauge = take.known(`${PATH}.pressure`, air.pressure, 'airPressure');
-  const there = volume - area * readAt;
+  const { area, volume, there } = sizeOfAir(desk, air);
+  const gauge = desk.take.known(`${PATH}.pressure`, air.pressure, 'airPressure');
   const before = gauge + lost(desk, air, gauge, there);
   if (!(volume > 1.02 * area * stroke)) {
     impossible(
@@ -51,6 +47,17 @@ export function shockAir(desk: Desk, air: ShockAir | undefined, stroke: number):
     return null;
   }
   return { area, volume, pressure: ((before + ATMOSPHERE) * there) / volume, exponent: 1 };
+}
+
+/** Section that the stroke sweeps [m²], volume fully out [m³], and that where its pressure is read. */
+function sizeOfAir(
+  { take }: Desk,
+  { diameter, volume: typed, readAt }: ShockAir,
+): { readonly area: number; readonly volume: number; readonly there: number } {
+  const area = circle(take.known(`${PATH}.diameter`, diameter, 'tube'));
+  const volume = take.known(`${PATH}.volume`, typed, 'airVolume');
+  const stroke = readAt === undefined ? 0 : take.known(`${PATH}.readAt`, readAt, 'tape');
+  return { area, volume, there: volume - area * stroke };
 }
 
 /** 0, with what the gauge takes as its ±. */
@@ -75,10 +82,8 @@ export function pressureRange(desk: Desk): PressureRangeSI | null {
   const { air } = desk.job.machine.rear.shock;
   if (air === undefined) return null;
   const { take } = desk;
-  const area = circle(take.known(`${PATH}.diameter`, air.diameter, 'tube'));
-  const volume = take.known(`${PATH}.volume`, air.volume, 'airVolume');
-  const readAt = air.readAt === undefined ? 0 : take.known(`${PATH}.readAt`, air.readAt, 'tape');
-  const fullyOut = (gauge: number): number => ((gauge + ATMOSPHERE) * (volume - area * readAt)) / volume;
+  const { volume, there } = sizeOfAir(desk, air);
+  const fullyOut = (gauge: number): number => ((gauge + ATMOSPHERE) * there) / volume;
   return {
     least: fullyOut(take.known(`${PATH}.least`, air.least, 'airPressure')),
     most: fullyOut(take.known(`${PATH}.most`, air.most, 'airPressure')),
