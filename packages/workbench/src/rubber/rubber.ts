@@ -1,12 +1,11 @@
 import { rubberAt } from '@sagwright/model/dampers/rubber';
 import type { Figure } from '@sagwright/model/plan/answer';
 import { damperAt, wheelTravelAt } from '@sagwright/model/rear/wheelMotion';
-import { FRONT_TRAVEL, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { Rubber } from '@sagwright/records/schema/struts';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
-import { readAt, type Standing } from '../why/standing.ts';
+import { readAt, type Standing, travelOf } from '../why/standing.ts';
 import { type SetUpShown, standingShown } from '../why/standingShown.ts';
 import type { LeftToRubber, RubberDocument } from './document.ts';
 
@@ -83,6 +82,5 @@ function leftAt(planned: JobPlan, end: End, load: string, setUp: SetUpShown): Le
 }
 
 function leftToRubber(standing: Standing, end: End): Figure {
-  const travel = end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL;
-  return readAt(standing, ({ machine }, state) => travelAtRubber(machine, end) - state[travel]!).value;
+  return readAt(standing, ({ machine }, state) => travelAtRubber(machine, end) - travelOf(end, state)).value;
 }

@@ -3,7 +3,7 @@ import { readingAt } from '@sagwright/model/plan/adjuster';
 import type { Planned, SpringPlan } from '@sagwright/model/plan/answer';
 import type { LoadCaseSI } from '@sagwright/model/plan/question';
 import { springAt } from '@sagwright/model/springs/spring';
-import { FRONT_TRAVEL, gradientAt, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
+import { gradientAt } from '@sagwright/model/statics/gradient';
 import { hangingTravel } from '@sagwright/model/statics/hanging';
 import { ATMOSPHERE, GRAVITY } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
@@ -19,7 +19,7 @@ import type { FigureName } from './figures.ts';
 import { coilBind, springLength } from './lengths.ts';
 import type { Opened } from './question.ts';
 import { isRearFigure, type RearFigure, rearFigure } from './rearFigures.ts';
-import { readAt, standingOfCell, summed } from './standing.ts';
+import { readAt, standingOfCell, summed, travelOf } from './standing.ts';
 
 /** A figure of one spring with one load. */
 export function cellFigure(
@@ -166,10 +166,6 @@ function readerOf(
 
 function attitude(part: keyof Attitude): Reader {
   return (prepared, state) => attitudeAt(prepared, state)[part]!;
-}
-
-function travelOf(end: End, state: Float64Array): number {
-  return state[end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL]!;
 }
 
 function travelMax(prepared: Prepared, end: End): number {

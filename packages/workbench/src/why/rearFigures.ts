@@ -2,14 +2,14 @@ import { squatAtRest } from '@sagwright/model/attitude/squatAtRest';
 import type { FinalDriveSI, Squat } from '@sagwright/model/rear/finalDrive';
 import { armAngle } from '@sagwright/model/rear/swingarm';
 import { damperAt, wheelAt } from '@sagwright/model/rear/wheelMotion';
-import { FRONT_TRAVEL, PITCH, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
+import { PITCH, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { Prepared } from '@sagwright/model/statics/prepared';
 import type { JobPlan } from '../path.ts';
 import type { End } from '../result/inView.ts';
 import type { FigureName } from './figures.ts';
 import type { Opened } from './question.ts';
-import { readAt, type Standing, summed } from './standing.ts';
+import { readAt, type Standing, summed, travelOf } from './standing.ts';
 
 /** Figures of how a wheel moves its shock, and of what the drive does there. */
 export type RearFigure = (typeof rearFigures)[number];
@@ -22,9 +22,8 @@ export function isRearFigure(figure: FigureName): figure is RearFigure {
 
 /** Opens one of them up where a machine stands; all but the ratios are of the rear. */
 export function rearFigure(planned: JobPlan, figure: RearFigure, end: End, standing: Standing): Opened {
-  const travel = (state: Float64Array): number => state[end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL]!;
   const ratio = (): Exclude<Opened, string> =>
-    readAt(standing, ({ machine }, state) => motionRatioAt(machine, end, travel(state)));
+    readAt(standing, ({ machine }, state) => motionRatioAt(machine, end, travelOf(end, state)));
   if (figure === 'motion-ratio') return ratio();
   if (figure === 'leverage') return inverted(ratio());
   if (end === 'front') return 'rear only';

@@ -4,6 +4,7 @@ import { withoutStruts } from '@sagwright/model/plan/endPlan';
 import { withPressureSet } from '@sagwright/model/plan/pressureInputs';
 import { asChosen, type LoadCaseSI } from '@sagwright/model/plan/question';
 import { settingInputs } from '@sagwright/model/plan/settingDoubt';
+import { FRONT_TRAVEL, REAR_TRAVEL } from '@sagwright/model/statics/gradient';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import { type Parameters, parametersOf, putOn } from '@sagwright/model/statics/parameters';
 import { type Prepared, prepare } from '@sagwright/model/statics/prepared';
@@ -80,6 +81,11 @@ export function standing(
 export function movesEvenly({ parameters, prepared, state, inputs }: Standing): boolean {
   const directions = directionsOf(parameters, inputs);
   return stateDerivatives(parameters, prepared, state, directions).every(Number.isFinite);
+}
+
+/** Wheel travel of an end at a rest [m]. */
+export function travelOf(end: End, state: ArrayLike<number>): number {
+  return state[end === 'rear' ? REAR_TRAVEL : FRONT_TRAVEL]!;
 }
 
 /** A figure read at a rest, with its ± and what that is made of, the greatest first. */
