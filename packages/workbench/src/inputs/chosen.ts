@@ -1,6 +1,7 @@
 import { throughShockLength } from '@sagwright/model/attitude/lengthInputs';
 import { withClampHeight, withShockLength, withTyreRadius } from '@sagwright/model/attitude/otherGeometry';
 import type { PlanQuestion } from '@sagwright/model/plan/question';
+import { isHardPoints } from '@sagwright/model/rear/kinematics';
 import type { MachineSI } from '@sagwright/model/statics/machine';
 import type { UncertainInput } from '@sagwright/model/uncertainty/inputs';
 import { type Desk, impossible } from './desk.ts';
@@ -61,9 +62,7 @@ function onLength(desk: Desk, { machine, inputs }: Chosen): Chosen {
     );
     return { machine, inputs };
   }
-  const { kinematics } = moved.rear;
-  const isByPoints = kinematics.kind === 'direct' || kinematics.kind === 'linkage';
-  const move = isByPoints
+  const move = isHardPoints(moved.rear.kinematics)
     ? { parameter: 'rear.kinematics.damper.extendedLength', by: 1 }
     : {
         parameter: 'rear.referenceTravel',
